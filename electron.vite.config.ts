@@ -1,0 +1,42 @@
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { defineConfig } from 'electron-vite';
+import { resolve } from 'node:path';
+
+const here = import.meta.dirname;
+
+export default defineConfig({
+  main: {
+    build: {
+      outDir: 'out/main',
+      rollupOptions: {
+        input: {
+          electron: resolve(here, 'src-main/hosts/electron/main.ts'),
+          loopback: resolve(here, 'src-main/hosts/loopback/main.ts'),
+          start: resolve(here, 'src-main/hosts/start.ts'),
+          demo: resolve(here, 'src-main/hosts/demo.ts'),
+        },
+      },
+    },
+  },
+  preload: {
+    build: {
+      outDir: 'out/preload',
+      // A sandboxed preload may require nothing but `electron`: everything else is bundled in.
+      externalizeDeps: false,
+      rollupOptions: {
+        input: { preload: resolve(here, 'src-main/hosts/electron/preload.ts') },
+        output: { format: 'cjs', entryFileNames: '[name].cjs' },
+      },
+    },
+  },
+  renderer: {
+    root: 'src-renderer',
+    plugins: [svelte({ configFile: resolve(here, 'svelte.config.js') })],
+    build: {
+      outDir: 'out/renderer',
+      // Fonts stay files: the content policy allows no data: URLs for them.
+      assetsInlineLimit: 0,
+      rollupOptions: { input: resolve(here, 'src-renderer/index.html') },
+    },
+  },
+});

@@ -1,0 +1,171 @@
+import type { Criterion } from './settings.ts';
+import type { Money } from './money.ts';
+import type { ItemKind, Mount } from './item.ts';
+import type { Method } from './scenario.ts';
+
+/** 10 and 90 of 100 histories; null while a single mean history is drawn. */
+export interface Band {
+  readonly p10: number;
+  readonly p90: number;
+}
+
+/** Which device ran flat first, and on which day of the tour (1 is the first). */
+export interface Shortfall {
+  readonly device: string;
+  readonly day: number;
+}
+
+/**
+ * The largest factor by which all use can grow with no must-have flat, less 1: 0.31 is +31 %.
+ * `capped` when even the largest factor tried is carried; `limitedBy` is then null.
+ */
+export interface EnergyMargin {
+  readonly value: number;
+  readonly band: Band | null;
+  readonly capped: boolean;
+  readonly limitedBy: Shortfall | null;
+}
+
+export interface CostLine {
+  readonly itemId: string;
+  readonly label: string;
+  readonly quantity: number;
+  readonly owned: boolean;
+  /** The whole price of the line, wheel building included. */
+  readonly whole: Money;
+}
+
+/** To buy now: owned items cost nothing. Amounts in another currency are named, never converted. */
+export interface Cost {
+  readonly toBuy: Money;
+  readonly whole: Money;
+  readonly notConverted: readonly Money[];
+  readonly lines: readonly CostLine[];
+}
+
+export interface MassLine {
+  readonly itemId: string;
+  readonly label: string;
+  readonly kind: ItemKind;
+  readonly quantity: number;
+  readonly mount: Mount;
+  /** Net of what the item replaces. */
+  readonly netG: number;
+  readonly frontWheelG: number;
+}
+
+export interface Mass {
+  readonly carriedG: number;
+  readonly frontWheelG: number;
+  readonly lines: readonly MassLine[];
+}
+
+/** Energy of one day, Wh at the plug: in = stored + used + lost + spilled. */
+export interface DayLedger {
+  readonly day: number;
+  readonly date: string;
+  /** What the devices ask for. */
+  readonly demand: number;
+  readonly used: number;
+  readonly unserved: number;
+  readonly wall: number;
+  readonly panel: number;
+  readonly hub: number;
+  readonly lost: number;
+  readonly spilled: number;
+  /** Change of everything stored over the day. */
+  readonly stored: number;
+}
+
+/** Stored energy of all banks and devices together, one figure an hour. */
+export interface StoredCourse {
+  readonly capacityWh: number;
+  readonly middleWh: readonly number[];
+  readonly lowWh: readonly number[] | null;
+  readonly highWh: readonly number[] | null;
+}
+
+/** What the sun gives the panel and the wheel the hub, per leg, a mean day. */
+export interface LegYield {
+  readonly leg: string;
+  readonly days: number;
+  readonly station: string;
+  readonly stationKm: number;
+  readonly radiationKWhM2: number;
+  readonly dayLengthH: number;
+  readonly panelWh: number;
+  readonly hubWh: number;
+  readonly wallNights: number;
+  readonly speedKmh: number;
+  /** Riding minutes a day that the hub's drag costs. */
+  readonly dragMinutes: number;
+}
+
+/** One figure the answer rests on, for the list of assumptions. */
+export interface Assumption {
+  readonly name: string;
+  readonly value: string;
+  readonly basis: 'label' | 'measured' | 'default' | 'rider';
+  readonly source: string;
+}
+
+/** The four figures of a scenario as the scorecard takes them. */
+export type CriterionValues = Readonly<Record<Criterion, number>>;
+
+export interface ScoredRow {
+  readonly id: string;
+  /** 1 is best; equal scores share a rank. */
+  readonly rank: number;
+  readonly score: number;
+  readonly parts: CriterionValues;
+  /** A scenario at least as good in every criterion and better in one; null when there is none. */
+  readonly dominatedBy: string | null;
+}
+
+export interface ScenarioResult {
+  readonly id: string;
+  readonly label: string;
+  readonly method: Method;
+  /** What it carries, in a line: "20 W panel, 20 Ah bank". */
+  readonly carries: string;
+  readonly values: CriterionValues;
+  readonly cost: Cost;
+  readonly mass: Mass;
+  readonly margin: EnergyMargin;
+  /** Share of histories with a flat must-have at the planned use. */
+  readonly flatShare: number;
+  readonly firstShort: Shortfall | null;
+  /** The least energy stored at any step of the tour at the planned use, Wh. */
+  readonly lowestStoredWh: number;
+  readonly stored: StoredCourse;
+  readonly days: readonly DayLedger[];
+  readonly legs: readonly LegYield[];
+  readonly assumptions: readonly Assumption[];
+}
+
+/** A sentence with the figures it rests on already inside it. */
+export interface Advice {
+  readonly answer: string;
+  readonly why: string;
+  readonly notes: readonly string[];
+}
+
+export interface Comparison {
+  readonly tour: {
+    readonly id: string;
+    readonly label: string;
+    readonly summary: string;
+    readonly startDate: string;
+    readonly days: number;
+    readonly demandWhPerDay: number;
+  };
+  readonly currency: string;
+  readonly histories: number;
+  readonly seed: number;
+  readonly advice: Advice;
+  /** In order of rank. */
+  readonly scenarios: readonly ScenarioResult[];
+  readonly scores: readonly ScoredRow[];
+  readonly assumptions: readonly Assumption[];
+  readonly cautions: readonly string[];
+}

@@ -1,0 +1,138 @@
+import { z } from 'zod';
+import type { Station } from './climate.ts';
+import type { Advice, Comparison, ScoredRow } from './comparison.ts';
+import { id, label } from './field.ts';
+import { itemDraft, itemState, type Item } from './item.ts';
+import type { Outcome } from './outcome.ts';
+import { mostScenariosCompared, scenarioDraft, type Scenario } from './scenario.ts';
+import { preferences, settings, type Settings } from './settings.ts';
+import { tourDraft, type Tour, type TrackProfile } from './tour.ts';
+
+/** One call: the schema its input must pass and, as a type only, what it answers. */
+export interface Call<Input extends z.ZodType, Result> {
+  readonly input: Input;
+  /** Never set: it carries the result type from this table to client and hosts. */
+  readonly result?: Result;
+}
+
+const call =
+  <Result>() =>
+  <Input extends z.ZodType>(input: Input): Call<Input, Result> => ({ input });
+
+const nothing = z.strictObject({});
+const byId = z.strictObject({ id });
+
+/** Files pass as text or bytes inside a call; larger ones are refused before they are parsed. */
+export const largestFileBytes = 20_000_000;
+/** The largest body a host accepts: a file, its escaping, and the call around it. */
+export const largestBodyBytes = 24_000_000;
+
+const fileText = z
+  .string({ error: 'the text of a file' })
+  .max(largestFileBytes, { error: `a file of at most ${largestFileBytes / 1e6} MB` });
+
+/** How a file reached the rider: written by a dialog, handed to the page to download, or not wanted after all. */
+export type Delivery =
+  | { readonly as: 'saved'; readonly path: string }
+  | { readonly as: 'cancelled' }
+  | {
+      readonly as: 'download';
+      readonly fileName: string;
+      readonly mediaType: string;
+      readonly base64: string;
+    };
+
+/** A file the rider chose in a dialog; `ask-page` when this host has none and the page must ask. */
+export type Choosing =
+  | { readonly as: 'chosen'; readonly name: string; readonly text: string }
+  | { readonly as: 'cancelled' }
+  | { readonly as: 'ask-page' };
+
+/** A line of an inventory CSV that could not be taken, with the line number as a spreadsheet shows it. */
+export interface CsvProblem {
+  readonly line: number;
+  readonly column: string;
+  readonly message: string;
+}
+
+export interface CsvReading {
+  readonly added: readonly Item[];
+  readonly problems: readonly CsvProblem[];
+}
+
+export interface About {
+  readonly version: string;
+  readonly host: 'electron' | 'loopback';
+  readonly dataFolder: string;
+  readonly climateCredit: string;
+}
+
+/**
+ * Every call there is. Preload, both hosts and the client derive from this table; nothing about a call is written twice.
+ * `save` with an id replaces that row or puts a removed one back; without an id it adds one.
+ */
+export const contract = {
+  about: call<About>()(nothing),
+  'items.list': call<readonly Item[]>()(nothing),
+  'items.save': call<Item>()(z.strictObject({ id: id.optional(), item: itemDraft })),
+  'items.setState': call<Item>()(z.strictObject({ id, state: itemState })),
+  /** Reads an inventory CSV; stores its items only if `store` is set and no line is in error. */
+  'items.readCsv': call<CsvReading>()(z.strictObject({ text: fileText, store: z.boolean() })),
+  'tours.list': call<readonly Tour[]>()(nothing),
+  'tours.save': call<Tour>()(z.strictObject({ id: id.optional(), tour: tourDraft })),
+  'tours.remove': call<Tour>()(byId),
+  /** Reads a GPX track into its grades; stores nothing. */
+  'tours.readTrack': call<TrackProfile>()(
+    z.strictObject({ name: label({ label: 'File' }, 200), text: fileText }),
+  ),
+  'scenarios.list': call<readonly Scenario[]>()(nothing),
+  'scenarios.save': call<Scenario>()(z.strictObject({ id: id.optional(), scenario: scenarioDraft })),
+  'scenarios.remove': call<Scenario>()(byId),
+  'settings.get': call<Settings>()(nothing),
+  'settings.save': call<Settings>()(z.strictObject({ settings })),
+  'stations.list': call<readonly Station[]>()(nothing),
+  /** Simulates the tour under each scenario (all of them when `scenarioIds` is null) and ranks them. */
+  'comparison.run': call<Comparison>()(
+    z.strictObject({ tourId: id, scenarioIds: z.nullable(z.array(id).min(1).max(mostScenariosCompared)) }),
+  ),
+  /** Ranks the scenarios of the last run anew under other weights and limits; simulates nothing. */
+  'comparison.rank': call<{ readonly scores: readonly ScoredRow[]; readonly advice: Advice }>()(
+    z.strictObject({ tourId: id, preferences }),
+  ),
+  'sheet.save': call<Delivery>()(
+    z.strictObject({
+      tourId: id,
+      scenarioIds: z.nullable(z.array(id).min(1).max(mostScenariosCompared)),
+      format: z.enum(['csv', 'pdf', 'text'], { error: 'one of: csv, pdf, text' }),
+    }),
+  ),
+  'files.choose': call<Choosing>()(
+    z.strictObject({
+      purpose: z.enum(['inventory-csv', 'track-gpx'], { error: 'one of: inventory-csv, track-gpx' }),
+    }),
+  ),
+} as const;
+
+export type Contract = typeof contract;
+export type CallName = keyof Contract;
+/** What a caller passes. */
+export type CallInput<N extends CallName> = z.input<Contract[N]['input']>;
+/** What a handler receives after parsing. */
+export type ParsedInput<N extends CallName> = z.output<Contract[N]['input']>;
+export type CallResult<N extends CallName> = NonNullable<Contract[N]['result']>;
+
+export const callNames = Object.keys(contract) as CallName[];
+
+export function isCallName(name: unknown): name is CallName {
+  return typeof name === 'string' && Object.hasOwn(contract, name);
+}
+
+/** The bridge both hosts offer to the page: one function, whose types follow the table. */
+export type Invoke = <N extends CallName>(name: N, input: CallInput<N>) => Promise<Outcome<CallResult<N>>>;
+
+/** What the workbench implements, a handler for each call. */
+export type Handlers = {
+  readonly [N in CallName]: (
+    input: ParsedInput<N>,
+  ) => Outcome<CallResult<N>> | Promise<Outcome<CallResult<N>>>;
+};

@@ -1,0 +1,112 @@
+import { z } from 'zod';
+
+/**
+ * What a form needs to draw a field, kept on the schema itself so that limits, units and labels are declared once.
+ * Every `error` text in these schemas says what is allowed; the wrapper that parses adds where and what was given.
+ */
+export interface FieldMeta {
+  readonly label: string;
+  readonly unit?: string;
+  readonly min?: number;
+  readonly max?: number;
+  readonly step?: number;
+  /** Shown under the field: what the figure means, where a rider finds it, what is usual. */
+  readonly hint?: string;
+  /** The words shown for each value of a choice. */
+  readonly choices?: Readonly<Record<string, string>>;
+  /** Long text, drawn as a text area. */
+  readonly multiline?: boolean;
+}
+
+const metas = z.registry<FieldMeta>();
+
+/** The meta of a schema, looking through `nullable` and `optional`; undefined when it is not one of our fields. */
+export function fieldMeta(schema: z.core.$ZodType): FieldMeta | undefined {
+  const own = metas.get(schema);
+  if (own !== undefined) return own;
+  if (schema instanceof z.ZodNullable || schema instanceof z.ZodOptional) return fieldMeta(schema.unwrap());
+  return undefined;
+}
+
+const plain = (value: number): string => value.toLocaleString('en', { maximumFractionDigits: 4 });
+
+/** The sentence part that names a range, for example `a number from 0 to 20,000 g`. */
+export function rangeText(meta: FieldMeta, whole = false): string {
+  const unit = meta.unit === undefined ? '' : ` ${meta.unit}`;
+  return `a ${whole ? 'whole ' : ''}number from ${plain(meta.min ?? 0)} to ${plain(meta.max ?? 0)}${unit}`;
+}
+
+type Range = FieldMeta & { readonly min: number; readonly max: number };
+
+/** A finite number inside a closed range, with its unit. */
+export function quantity(meta: Range): z.ZodNumber {
+  const error = rangeText(meta);
+  return z.number({ error }).min(meta.min, { error }).max(meta.max, { error }).register(metas, meta);
+}
+
+/** A whole number inside a closed range. */
+export function count(meta: Range): z.ZodNumber {
+  const error = rangeText(meta, true);
+  return z
+    .number({ error })
+    .int({ error })
+    .min(meta.min, { error })
+    .max(meta.max, { error })
+    .register(metas, meta);
+}
+
+/** A share between 0 and 1; screens show it as a percentage. */
+export function share(meta: FieldMeta, min = 0, max = 1): z.ZodNumber {
+  return quantity({ ...meta, min, max, step: meta.step ?? 0.01 });
+}
+
+/** Text that must say something: trimmed, 1 to `max` characters. */
+export function label(meta: FieldMeta, max = 80): z.ZodString {
+  const error = `text of 1 to ${max} characters`;
+  return z.string({ error }).trim().min(1, { error }).max(max, { error }).register(metas, meta);
+}
+
+/** Text that may be empty. */
+export function note(meta: FieldMeta, max = 2000): z.ZodString {
+  const error = `text of at most ${plain(max)} characters`;
+  return z
+    .string({ error })
+    .max(max, { error })
+    .register(metas, { multiline: true, ...meta });
+}
+
+/** One of a few named values, each with the words a screen shows for it. */
+export function choice<const V extends string>(
+  choices: Readonly<Record<V, string>>,
+  meta: FieldMeta,
+): z.ZodEnum<{ [K in V]: K }> {
+  const values = Object.keys(choices) as V[];
+  const error = `one of: ${values.join(', ')}`;
+  const schema = z.enum(values, { error }) as unknown as z.ZodEnum<{ [K in V]: K }>;
+  return schema.register(metas, { ...meta, choices });
+}
+
+/** Yes or no. */
+export function flag(meta: FieldMeta): z.ZodBoolean {
+  return z.boolean({ error: 'yes or no' }).register(metas, meta);
+}
+
+/** A calendar date `YYYY-MM-DD` that exists, 1900 to 2199. */
+export function isoDate(meta: FieldMeta): z.ZodString {
+  const error = 'a date YYYY-MM-DD from 1900-01-01 to 2199-12-31';
+  return z
+    .string({ error })
+    .regex(/^(19|20|21)\d\d-\d\d-\d\d$/, { error })
+    .refine((text) => existsInCalendar(text), { error })
+    .register(metas, meta);
+}
+
+function existsInCalendar(text: string): boolean {
+  const time = Date.parse(`${text}T00:00:00Z`);
+  return Number.isFinite(time) && new Date(time).toISOString().startsWith(text);
+}
+
+/** The name a row goes by in the catalogue: made by the workbench, never typed by the rider. */
+export const id = z
+  .string({ error: 'an id' })
+  .regex(/^[a-z0-9][a-z0-9-]{0,63}$/, { error: 'an id of 1 to 64 small letters, digits and hyphens' });

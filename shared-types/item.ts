@@ -1,0 +1,285 @@
+import { z } from 'zod';
+import { choice, count, flag, id, isoDate, label, note, quantity, share } from './field.ts';
+import { money } from './money.ts';
+import { port } from './port.ts';
+
+export const itemState = choice(
+  { owned: 'Owned', considering: 'Considering', retired: 'Retired' },
+  { label: 'State', hint: 'Owned costs nothing more; considering is priced; retired stays on record only.' },
+);
+export type ItemState = z.infer<typeof itemState>;
+
+export const mount = choice(
+  {
+    'front-wheel': 'In the front wheel',
+    fork: 'Fork or front rack',
+    handlebar: 'Handlebar',
+    frame: 'Frame',
+    'rear-rack': 'Rear rack',
+    body: 'On the rider',
+  },
+  { label: 'Where it rides' },
+);
+export type Mount = z.infer<typeof mount>;
+
+export const importance = choice(
+  { 'must-have': 'Must-have', 'nice-to-have': 'Nice-to-have' },
+  { label: 'Importance', hint: 'The energy margin counts must-haves only.' },
+);
+
+/** A label capacity: watt-hours as printed, or milliampere-hours with the nominal voltage of the cells. */
+const labelCapacity = (maxMAh: number, maxWh: number) =>
+  z.discriminatedUnion(
+    'as',
+    [
+      z.strictObject({
+        as: z.literal('wh'),
+        wh: quantity({ label: 'Capacity', unit: 'Wh', min: 0, max: maxWh }),
+      }),
+      z.strictObject({
+        as: z.literal('mah'),
+        mAh: quantity({ label: 'Capacity', unit: 'mAh', min: 0, max: maxMAh }),
+        cellV: quantity({
+          label: 'Cell voltage',
+          unit: 'V',
+          min: 1,
+          max: 60,
+          step: 0.1,
+          hint: 'The nominal voltage of the cells, mostly 3.6 to 3.85 V; not the 5 V of the plug.',
+        }),
+      }),
+    ],
+    { error: 'a capacity in Wh, or in mAh with a cell voltage' },
+  );
+export type LabelCapacity = z.infer<ReturnType<typeof labelCapacity>>;
+
+/** What the rider measured, and when. The model prefers it to the label, and results say so. */
+const measurement = (value: z.ZodNumber) =>
+  z.nullable(z.strictObject({ value, on: isoDate({ label: 'Measured on' }) }));
+
+const health = share(
+  {
+    label: 'Health',
+    hint: 'Share of the label capacity still there; 1 when new, often 0.8 after some years.',
+  },
+  0.01,
+);
+
+const common = {
+  label: label({ label: 'Label', hint: 'Type and figures, for example "20 Ah bank, 18 W in".' }),
+  state: itemState,
+  quantity: count({ label: 'Quantity', min: 1, max: 99 }),
+  massG: quantity({ label: 'Mass of one', unit: 'g', min: 0, max: 20_000 }),
+  price: money,
+  mount,
+  notes: note({ label: 'Notes' }),
+};
+
+const useW = (name: string) =>
+  quantity({ label: name, unit: 'W', min: 0, max: 500, step: 0.1, hint: 'Wh per hour, which is W' });
+
+export const deviceUse = z.discriminatedUnion(
+  'as',
+  [
+    z.strictObject({
+      as: z.literal('activity'),
+      ridingW: useW('Riding'),
+      stopW: useW('At stops'),
+      eveningW: useW('Evening'),
+      nightW: useW('Night'),
+    }),
+    z.strictObject({
+      as: z.literal('day'),
+      whPerDay: quantity({ label: 'Use a day', unit: 'Wh', min: 0, max: 5000 }),
+    }),
+  ],
+  { error: 'use by activity in W, or a day in Wh' },
+);
+export type DeviceUse = z.infer<typeof deviceUse>;
+
+const device = z.strictObject({
+  kind: z.literal('device'),
+  ...common,
+  capacity: labelCapacity(60_000, 250),
+  health,
+  spareBatteries: count({ label: 'Spare batteries', min: 0, max: 20 }),
+  input: port,
+  use: deviceUse,
+  importance,
+});
+
+const bank = z.strictObject({
+  kind: z.literal('bank'),
+  ...common,
+  capacity: labelCapacity(300_000, 1100),
+  measuredDeliverableWh: measurement(
+    quantity({
+      label: 'Measured delivery',
+      unit: 'Wh',
+      min: 0,
+      max: 1100,
+      hint: 'Full to empty through a meter at the plug. Used instead of the label when given.',
+    }),
+  ),
+  health,
+  input: port,
+  outputs: z.array(port).min(1, { error: 'at least one outlet' }).max(8, { error: 'at most 8 outlets' }),
+  efficiencyIn: share({ label: 'Efficiency in', hint: 'Stored per Wh at the plug; about 0.92.' }, 0.3),
+  efficiencyOut: share({ label: 'Efficiency out', hint: 'At the plug per Wh stored; about 0.85.' }, 0.3),
+  chargesWhileServing: flag({ label: 'Charges while it serves', hint: 'Can take and give at once.' }),
+  standbyW: quantity({ label: 'Standby draw', unit: 'W', min: 0, max: 5, step: 0.01 }),
+  selfDischargePctPerMonth: quantity({ label: 'Self-discharge', unit: '% a month', min: 0, max: 50 }),
+  lights: count({
+    label: 'Indicator lights',
+    min: 0,
+    max: 100,
+    hint: 'Most have four; 100 for a display in %.',
+  }),
+});
+
+const panel = z.strictObject({
+  kind: z.literal('panel'),
+  ...common,
+  ratedW: quantity({ label: 'Rated power', unit: 'W', min: 0.1, max: 500 }),
+  measuredRatedW: measurement(
+    quantity({
+      label: 'Measured power',
+      unit: 'W',
+      min: 0.1,
+      max: 500,
+      hint: 'At the plug under full sun, scaled to 1000 W/m². Used instead of the rating when given.',
+    }),
+  ),
+  temperatureCoefficientPctPerK: quantity({
+    label: 'Temperature coefficient',
+    unit: '%/K',
+    min: -1,
+    max: 0,
+    step: 0.01,
+    hint: 'Crystalline silicon −0.5 to −0.2.',
+  }),
+  noctDegC: quantity({
+    label: 'Nominal operating cell temperature',
+    unit: '°C',
+    min: 20,
+    max: 90,
+    hint: 'About 45; higher when nothing cools the back.',
+  }),
+  regulatorEfficiency: share(
+    { label: 'Regulator efficiency', hint: 'Plug per W of the cells; about 0.85.' },
+    0.3,
+  ),
+  startWm2: quantity({
+    label: 'Starts at',
+    unit: 'W/m²',
+    min: 0,
+    max: 500,
+    hint: 'Below this light the regulator gives nothing.',
+  }),
+  output: port,
+});
+
+const powerPoint = z.strictObject({
+  speedKmh: quantity({ label: 'Speed', unit: 'km/h', min: 0, max: 120 }),
+  powerW: quantity({ label: 'Power', unit: 'W', min: 0, max: 100 }),
+});
+
+export const hubPower = z.discriminatedUnion(
+  'as',
+  [
+    z.strictObject({
+      as: z.literal('rating'),
+      ratedW: quantity({ label: 'Rating', unit: 'W at 15 km/h', min: 0.5, max: 12, step: 0.1 }),
+    }),
+    z.strictObject({
+      as: z.literal('curve'),
+      points: z
+        .array(powerPoint)
+        .min(2, { error: 'at least two points, speed rising' })
+        .max(60, { error: 'at most 60 points' })
+        .refine((points) => points.every((point, i) => i === 0 || point.speedKmh > points[i - 1]!.speedKmh), {
+          error: 'points with rising speed',
+        }),
+    }),
+  ],
+  { error: 'a rating in W, or a measured curve of speed and power' },
+);
+export type HubPower = z.infer<typeof hubPower>;
+
+const generatorHub = z.strictObject({
+  kind: z.literal('generator-hub'),
+  ...common,
+  replacesG: quantity({ label: 'Mass of the hub it replaces', unit: 'g', min: 0, max: 2000 }),
+  wheelBuild: money,
+  power: hubPower,
+  idleDragW10: quantity({
+    label: 'Drag switched off, 10 km/h',
+    unit: 'W',
+    min: 0,
+    max: 20,
+    step: 0.05,
+    hint: 'Published lathe tests: 0.25 to 1 W.',
+  }),
+  idleDragW30: quantity({
+    label: 'Drag switched off, 30 km/h',
+    unit: 'W',
+    min: 0,
+    max: 40,
+    step: 0.05,
+    hint: 'Published lathe tests: 1.25 to 6 W.',
+  }),
+  wheelCircumferenceM: quantity({ label: 'Wheel circumference', unit: 'm', min: 0.9, max: 2.5, step: 0.001 }),
+});
+
+const converter = z.strictObject({
+  kind: z.literal('converter'),
+  ...common,
+  efficiency: share({ label: 'Efficiency', hint: 'Plug per W from the hub; about 0.8.' }, 0.2),
+  startSpeedKmh: quantity({ label: 'Starts at', unit: 'km/h', min: 0, max: 40 }),
+  output: port,
+});
+
+const wallCharger = z.strictObject({
+  kind: z.literal('wall-charger'),
+  ...common,
+  outputs: z.array(port).min(1, { error: 'at least one port' }).max(8, { error: 'at most 8 ports' }),
+  totalW: quantity({ label: 'All ports together', unit: 'W', min: 0.5, max: 500 }),
+});
+
+const accessory = z.strictObject({ kind: z.literal('accessory'), ...common });
+
+/** The schema of each kind of item; `kind` tells them apart. A new kind starts with a new entry here. */
+export const itemKinds = {
+  device,
+  bank,
+  panel,
+  'generator-hub': generatorHub,
+  converter,
+  'wall-charger': wallCharger,
+  accessory,
+} as const;
+export type ItemKind = keyof typeof itemKinds;
+
+export const itemKindNames: Readonly<Record<ItemKind, { one: string; many: string }>> = {
+  device: { one: 'Device', many: 'Devices' },
+  bank: { one: 'Bank', many: 'Banks' },
+  panel: { one: 'Panel', many: 'Panels' },
+  'generator-hub': { one: 'Generator hub', many: 'Generator hubs' },
+  converter: { one: 'Converter', many: 'Converters' },
+  'wall-charger': { one: 'Wall charger', many: 'Wall chargers' },
+  accessory: { one: 'Cable or other', many: 'Cables and other' },
+};
+
+/** An item as the rider fills it in; the catalogue adds its id. */
+export const itemDraft = z.discriminatedUnion(
+  'kind',
+  [device, bank, panel, generatorHub, converter, wallCharger, accessory],
+  { error: `a kind, one of: ${Object.keys(itemKinds).join(', ')}` },
+);
+export type ItemDraft = z.infer<typeof itemDraft>;
+export type ItemDraftOf<K extends ItemKind> = Extract<ItemDraft, { kind: K }>;
+
+export type Item = ItemDraft & { readonly id: string };
+export type ItemOf<K extends ItemKind> = Extract<Item, { kind: K }>;
+
+export { id as itemId };

@@ -1,0 +1,28 @@
+import type { Choosing, Delivery, Handlers } from '../../shared-types/contract.ts';
+
+/** A file made for the rider, before it has a place. */
+export interface MadeFile {
+  /** A suggestion without folder, for example `comparison.pdf`. */
+  readonly fileName: string;
+  readonly mediaType: string;
+  readonly bytes: Uint8Array;
+}
+
+/** What a host does with files: the Electron host opens dialogs, the loopback host leaves both to the page. */
+export interface FileDesk {
+  save(file: MadeFile): Promise<Delivery>;
+  choose(purpose: 'inventory-csv' | 'track-gpx'): Promise<Choosing>;
+}
+
+export interface WorkbenchOptions {
+  /** The folder that holds the catalogue; made when missing. */
+  readonly dataFolder: string;
+  readonly host: 'electron' | 'loopback';
+  readonly version: string;
+  readonly files: FileDesk;
+}
+
+export interface Workbench {
+  readonly handlers: Handlers;
+  close(): void;
+}

@@ -1,0 +1,19 @@
+import type { Reporter, TestModule } from 'vitest/node';
+
+/** Ends a run with one plain line, `N passed, N failed[, N skipped]`, which the build service reads. */
+export default class CountReporter implements Reporter {
+  onTestRunEnd(modules: readonly TestModule[], errors: readonly unknown[]): void {
+    const count = { passed: 0, failed: errors.length, skipped: 0, pending: 0 };
+    for (const module of modules) {
+      if (module.errors().length > 0) count.failed += 1;
+      for (const test of module.children.allTests()) count[test.result().state] += 1;
+    }
+    const skipped = count.skipped + count.pending;
+    // The default reporter writes after us in the same turn; the plain line must be the last.
+    process.on('exit', () => {
+      console.log(
+        `${count.passed} passed, ${count.failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`,
+      );
+    });
+  }
+}

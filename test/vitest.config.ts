@@ -1,0 +1,41 @@
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { resolve } from 'node:path';
+import { defineConfig } from 'vitest/config';
+
+const root = resolve(import.meta.dirname, '..');
+
+export default defineConfig({
+  root,
+  test: {
+    reporters: ['default', resolve(root, 'test/support/count-reporter.ts')],
+    // A zone that is not UTC and not the developer's own, so that a hidden use of local time shows.
+    env: { TZ: 'Asia/Kathmandu' },
+    projects: [
+      {
+        root,
+        test: {
+          name: 'unit',
+          include: ['test/{shared-types,src-main,published}/**/*.spec.ts'],
+          environment: 'node',
+        },
+      },
+      {
+        root,
+        plugins: [svelte({ configFile: resolve(root, 'svelte.config.js') })],
+        resolve: { conditions: ['browser'] },
+        test: { name: 'renderer', include: ['test/src-renderer/**/*.spec.ts'], environment: 'node' },
+      },
+      {
+        root,
+        test: {
+          name: 'browser',
+          include: ['test/{browser,electron}/**/*.spec.ts'],
+          environment: 'node',
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
