@@ -8,7 +8,7 @@ export default defineConfig({
   main: {
     build: {
       outDir: 'out/main',
-      rollupOptions: {
+      rolldownOptions: {
         input: {
           electron: resolve(here, 'src-main/hosts/electron/main.ts'),
           loopback: resolve(here, 'src-main/hosts/loopback/main.ts'),
@@ -23,7 +23,7 @@ export default defineConfig({
       outDir: 'out/preload',
       // A sandboxed preload may require nothing but `electron`: everything else is bundled in.
       externalizeDeps: false,
-      rollupOptions: {
+      rolldownOptions: {
         input: { preload: resolve(here, 'src-main/hosts/electron/preload.ts') },
         output: { format: 'cjs', entryFileNames: '[name].cjs' },
       },
@@ -36,7 +36,7 @@ export default defineConfig({
       outDir: 'out/renderer',
       // Fonts stay files: the content policy allows no data: URLs for them.
       assetsInlineLimit: 0,
-      rollupOptions: { input: resolve(here, 'src-renderer/index.html') },
+      rolldownOptions: { input: resolve(here, 'src-renderer/index.html') },
     },
   },
 });

@@ -42,7 +42,7 @@ const devices: readonly Item[] = [
     health: 0.9,
     spareBatteries: 0,
     input: port('pd', 18),
-    use: { as: 'activity', ridingW: 0.35, stopW: 1.4, eveningW: 2, nightW: 0.15 },
+    use: { as: 'activity', ridingW: 0.25, stopW: 0.7, eveningW: 1.2, nightW: 0.08 },
     importance: 'must-have',
   },
   {
@@ -64,7 +64,7 @@ const devices: readonly Item[] = [
     health: 0.9,
     spareBatteries: 1,
     input: port('type-c-1.5a', 7.5),
-    use: { as: 'day', whPerDay: 4.5 },
+    use: { as: 'day', whPerDay: 3.5 },
     importance: 'nice-to-have',
   },
   {
@@ -213,7 +213,7 @@ const legs: Leg[] = [
     place: { as: 'station', station: 'Yerevan' },
     terrain: { as: 'class', terrainClass: 'rolling' },
     ridingHours: 7,
-    nights: { pattern: every(5, 'wall'), wallOutlets: 2, postOutlets: 1 },
+    nights: { pattern: every(4, 'wall'), wallOutlets: 2, postOutlets: 1 },
     dayStops: [rest],
   },
   {
@@ -222,7 +222,7 @@ const legs: Leg[] = [
     place: { as: 'coordinates', latDeg: 40.8, lonDeg: 68.4, elevationM: 280 },
     terrain: { as: 'class', terrainClass: 'flat-paved' },
     ridingHours: 7,
-    nights: { pattern: every(6, 'wall'), wallOutlets: 2, postOutlets: 1 },
+    nights: { pattern: every(5, 'wall'), wallOutlets: 2, postOutlets: 1 },
     dayStops: [rest],
   },
 ];
@@ -244,7 +244,7 @@ export const demoTours: readonly Tour[] = [
 const carried = (...itemIds: string[]) => itemIds.map((itemId) => ({ itemId, quantity: 1 }));
 
 const common = {
-  placement: { whileRiding: 'flat', atStops: 'aimed', inCamp: 'aimed', rackFactor: 0.6 },
+  placement: { whileRiding: 'flat', atStops: 'aimed', inCamp: 'flat', rackFactor: 0.5 },
   rules: { atWall: 'devices-first', unsteadySource: 'bank-only' },
   notes: invented,
 } as const;
@@ -269,7 +269,7 @@ export const demoScenarios: readonly Scenario[] = [
     label: 'Generator hub',
     method: 'hub',
     kit: carried(
-      'demo-bank-10',
+      'demo-bank-20',
       'demo-hub-3',
       'demo-converter',
       'demo-hub-cable',

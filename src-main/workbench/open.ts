@@ -1,3 +1,11 @@
+import { join } from 'node:path';
+import { success } from '../../shared-types/outcome.ts';
+import { loadDemoIfEmpty } from '../catalogue/demo.ts';
+import { openCatalogue } from '../catalogue/open.ts';
+import { climateCredit } from '../catalogue/stations.ts';
+import { catalogueCalls } from './calls/catalogue-calls.ts';
+import { comparisonCalls, comparisonRunner } from './calls/comparison-calls.ts';
+import { sheetCalls } from './calls/sheet-calls.ts';
 import type { Choosing, Delivery, Handlers } from '../../shared-types/contract.ts';
 
 /** A file made for the rider, before it has a place. */
@@ -25,4 +33,32 @@ export interface WorkbenchOptions {
 export interface Workbench {
   readonly handlers: Handlers;
   close(): void;
+}
+
+/** The catalogue's file inside the data folder. */
+export const catalogueFile = 'catalogue.sqlite3';
+
+/**
+ * Opens the workbench on a data folder: the catalogue in it, the demo on a first start, and a handler for every call of the
+ * contract. Throws a `StorageError` whose message says what a person can do when the catalogue can't be opened.
+ */
+export function openWorkbench(options: WorkbenchOptions): Workbench {
+  const catalogue = openCatalogue(join(options.dataFolder, catalogueFile));
+  loadDemoIfEmpty(catalogue.write);
+  const run = comparisonRunner(catalogue);
+  const { version, host, dataFolder, files } = options;
+  return {
+    handlers: {
+      about: () => success({ version, host, dataFolder, climateCredit }),
+      ...catalogueCalls(catalogue),
+      ...comparisonCalls(run),
+      ...sheetCalls(run, files, version, today),
+    },
+    close: () => catalogue.close(),
+  };
+}
+
+/** Today on the rider's own calendar. */
+function today(): string {
+  return new Date().toLocaleDateString('sv');
 }

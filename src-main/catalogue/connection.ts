@@ -1,0 +1,39 @@
+import Database from 'better-sqlite3';
+
+declare const reads: unique symbol;
+declare const writes: unique symbol;
+
+/** A handle that reads. For a catalogue in a file its connection cannot write at all. */
+export type ReadDb = Database.Database & { readonly [reads]: true };
+
+/** A handle that writes, and reads what it wrote. A function that takes one cannot be given a `ReadDb`. */
+export type WriteDb = ReadDb & { readonly [writes]: true };
+
+/** A catalogue that lives as long as its connection; for tests and trials. */
+export const inMemory = ':memory:';
+
+/** Long enough for another start of Chargewright to finish a save, short enough not to look hung (common practice). */
+const busyTimeoutMs = 2000;
+
+export function connectToRead(file: string): ReadDb {
+  return new Database(file, { readonly: true, timeout: busyTimeoutMs }) as ReadDb;
+}
+
+export function connectToWrite(file: string): WriteDb {
+  return new Database(file, { timeout: busyTimeoutMs }) as WriteDb;
+}
+
+/**
+ * Readers and one writer at a time without blocking each other (WAL), references enforced, and every save flushed to the
+ * disk: with WAL the cheaper `NORMAL` could lose the last saves in a power cut, and a rider saves rarely.
+ */
+export function setUpConnection(write: WriteDb): void {
+  write.pragma('journal_mode = WAL');
+  write.pragma('synchronous = FULL');
+  write.pragma('foreign_keys = ON');
+}
+
+/** All or nothing. Inside another transaction it becomes a part of that one. */
+export function inTransaction<T>(write: WriteDb, work: () => T): T {
+  return write.transaction(work).immediate();
+}

@@ -1,0 +1,101 @@
+import Papa from 'papaparse';
+import type { CsvProblem } from '../../../shared-types/contract.ts';
+import { columnNames } from './columns.ts';
+import type { FilledCells } from './row-draft.ts';
+
+/** More things than a rider owns; a longer file is another kind of file. */
+export const mostCsvRows = 5000;
+
+export interface CsvRow {
+  /** As a spreadsheet numbers it: the header is 1, and a line break inside quotes starts no new one. */
+  readonly line: number;
+  readonly cells: FilledCells;
+}
+
+export interface CsvTable {
+  readonly rows: readonly CsvRow[];
+  readonly decimalComma: boolean;
+  /** When there are any, the rows are not worth reading. */
+  readonly problems: readonly CsvProblem[];
+}
+
+export function readTable(text: string): CsvTable {
+  const delimiter = delimiterOf(text);
+  // One row beyond header and limit is enough to know that the limit is passed.
+  const { data, errors } = Papa.parse<string[]>(text, { delimiter, preview: mostCsvRows + 2 });
+  const [header = [], ...body] = data;
+  const names = header.map((name) => name.trim().toLowerCase());
+  const problems = headerProblems(text, names);
+  const decimalComma = delimiter !== ',';
+  if (problems.length > 0) return { rows: [], decimalComma, problems };
+  const bodyProblems = [...errors.map(quoteProblem), ...lengthProblems(body), ...strayCells(names, body)];
+  return {
+    rows: body.flatMap((cells, index) => rowOf(names, cells, index)),
+    decimalComma,
+    problems: bodyProblems,
+  };
+}
+
+/** Guessed from the header alone: labels and decimal commas further down only mislead. */
+function delimiterOf(text: string): string {
+  const [header = ''] = text.split(/[\r\n]/, 1);
+  return Papa.parse(header).meta.delimiter;
+}
+
+function headerProblems(text: string, names: readonly string[]): CsvProblem[] {
+  if (text.includes('\0') || !names.some((name) => columnNames.includes(name))) {
+    return [
+      problem(
+        1,
+        '',
+        'This is not an inventory CSV: its first line must name the columns, kind, label and mass_g among them.',
+      ),
+    ];
+  }
+  const unknown = names.filter((name) => name !== '' && !columnNames.includes(name));
+  const twice = names.filter((name, index) => name !== '' && names.indexOf(name) !== index);
+  return [
+    ...unknown.map((name) =>
+      problem(1, name, `There is no column of this name. There are: ${columnNames.join(', ')}.`),
+    ),
+    ...twice.map((name) => problem(1, name, 'This column stands here twice; keep one.')),
+    ...(names.includes('kind')
+      ? []
+      : [problem(1, 'kind', 'This column is missing: it says what each line is.')]),
+  ];
+}
+
+function quoteProblem(error: Papa.ParseError): CsvProblem {
+  return problem((error.row ?? 0) + 1, '', 'A quotation mark is missing or stands in the middle of a cell.');
+}
+
+function lengthProblems(body: readonly string[][]): CsvProblem[] {
+  if (body.length <= mostCsvRows) return [];
+  return [
+    problem(
+      mostCsvRows + 2,
+      '',
+      `Allowed are at most ${mostCsvRows.toLocaleString('en')} lines below the header.`,
+    ),
+  ];
+}
+
+function strayCells(names: readonly string[], body: readonly string[][]): CsvProblem[] {
+  return body.flatMap((cells, index) => {
+    const stray = cells.findIndex((cell, at) => cell.trim() !== '' && (names[at] ?? '') === '');
+    if (stray === -1) return [];
+    return [problem(index + 2, '', `The cell "${cells[stray] ?? ''}" stands under no column name.`)];
+  });
+}
+
+/** Rows with nothing in them are passed over, but counted. */
+function rowOf(names: readonly string[], cells: readonly string[], index: number): CsvRow[] {
+  const filled = names
+    .map((name, at) => [name, (cells[at] ?? '').trim()] as const)
+    .filter(([, text]) => text !== '');
+  return filled.length === 0 ? [] : [{ line: index + 2, cells: new Map(filled) }];
+}
+
+function problem(line: number, column: string, message: string): CsvProblem {
+  return { line, column, message };
+}

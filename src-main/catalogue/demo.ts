@@ -1,0 +1,26 @@
+import { demoItems, demoScenarios, demoSettings, demoTours } from '../../db/demo/demo.ts';
+import type { Outcome } from '../../shared-types/outcome.ts';
+import { inTransaction, type WriteDb } from './connection.ts';
+import { saveItem } from './items.ts';
+import { saveScenario } from './scenarios.ts';
+import { readSettings, saveSettings } from './settings.ts';
+import { saveTour } from './tours.ts';
+
+/**
+ * Stores the invented demo on the very first start. What tells a first start is that there are no settings yet: they stay
+ * when a rider removes everything else, so that the demo does not come back.
+ */
+export function loadDemoIfEmpty(write: WriteDb): void {
+  inTransaction(write, () => {
+    if (readSettings(write) !== null) return;
+    for (const { id, ...item } of demoItems) saveItem(write, item, id);
+    for (const { id, ...tour } of demoTours) mustSave(saveTour(write, tour, id));
+    for (const { id, ...scenario } of demoScenarios) mustSave(saveScenario(write, scenario, id));
+    mustSave(saveSettings(write, demoSettings));
+  });
+}
+
+/** The demo is ours: if it refers to something missing, that is a fault to find at once. */
+function mustSave(outcome: Outcome<unknown>): void {
+  if (!outcome.ok) throw new Error(outcome.error.message);
+}

@@ -1,0 +1,27 @@
+import type { ReadDb, WriteDb } from '../connection.ts';
+import { insertRow, selectOwned } from '../statements.ts';
+import type { KindPart } from './kind-part.ts';
+import { readPort, writePorts } from './ports.ts';
+
+type Converter = KindPart<'converter'>;
+
+interface ConverterRow {
+  readonly efficiency: number;
+  readonly start_speed_kmh: number;
+}
+
+export function writeConverter(write: WriteDb, itemId: string, converter: Converter): void {
+  const row: ConverterRow = { efficiency: converter.efficiency, start_speed_kmh: converter.startSpeedKmh };
+  insertRow(write, 'converters', { item_id: itemId, ...row });
+  writePorts(write, itemId, 'out', [converter.output]);
+}
+
+export function readConverter(read: ReadDb, itemId: string): Converter {
+  const row = selectOwned(read, 'SELECT * FROM converters WHERE item_id = ?', itemId) as ConverterRow;
+  return {
+    kind: 'converter',
+    efficiency: row.efficiency,
+    startSpeedKmh: row.start_speed_kmh,
+    output: readPort(read, itemId, 'out'),
+  };
+}

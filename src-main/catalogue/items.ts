@@ -1,0 +1,84 @@
+import { randomUUID } from 'node:crypto';
+import type { Item, ItemDraft, ItemKind, ItemState, Mount } from '../../shared-types/item.ts';
+import { inTransaction, type ReadDb, type WriteDb } from './connection.ts';
+import type { CommonPart } from './item-kinds/kind-part.ts';
+import { clearKindPart, readKindPart, writeKindPart } from './item-kinds/kind-rows.ts';
+import { change, putRow, selectAll, selectOne } from './statements.ts';
+
+interface ItemRow {
+  readonly id: string;
+  readonly kind: ItemKind;
+  readonly label: string;
+  readonly state: ItemState;
+  readonly quantity: number;
+  readonly mass_g: number;
+  readonly price_minor: number;
+  readonly price_currency: string;
+  readonly mount: Mount;
+  readonly notes: string;
+}
+
+/** All items, by label. */
+export function listItems(read: ReadDb): Item[] {
+  const rows = selectAll(read, 'SELECT * FROM items ORDER BY label COLLATE NOCASE, id') as ItemRow[];
+  return rows.map((row) => itemOf(read, row));
+}
+
+export function findItem(read: ReadDb, id: string): Item | null {
+  const row = selectOne(read, 'SELECT * FROM items WHERE id = ?', id) as ItemRow | undefined;
+  return row === undefined ? null : itemOf(read, row);
+}
+
+export function hasItem(read: ReadDb, id: string): boolean {
+  return selectOne(read, 'SELECT 1 FROM items WHERE id = ?', id) !== undefined;
+}
+
+/** With an id replaces that item, or puts it back; without one adds it. */
+export function saveItem(write: WriteDb, draft: ItemDraft, id: string = randomUUID()): Item {
+  return inTransaction(write, () => {
+    clearKindPart(write, id);
+    putRow(write, 'items', 'id', { ...rowOf(id, draft) });
+    writeKindPart(write, id, draft);
+    return { ...draft, id };
+  });
+}
+
+/** Adds all of them or none. */
+export function addItems(write: WriteDb, drafts: readonly ItemDraft[]): Item[] {
+  return inTransaction(write, () => drafts.map((draft) => saveItem(write, draft)));
+}
+
+/** The item in its new state, or null when there is none of that id. */
+export function setItemState(write: WriteDb, id: string, state: ItemState): Item | null {
+  change(write, 'UPDATE items SET state = ? WHERE id = ?', state, id);
+  return findItem(write, id);
+}
+
+function rowOf(id: string, draft: ItemDraft): ItemRow {
+  return {
+    id,
+    kind: draft.kind,
+    label: draft.label,
+    state: draft.state,
+    quantity: draft.quantity,
+    mass_g: draft.massG,
+    price_minor: draft.price.minor,
+    price_currency: draft.price.currency,
+    mount: draft.mount,
+    notes: draft.notes,
+  };
+}
+
+function itemOf(read: ReadDb, row: ItemRow): Item {
+  const common: CommonPart = {
+    id: row.id,
+    label: row.label,
+    state: row.state,
+    quantity: row.quantity,
+    massG: row.mass_g,
+    price: { minor: row.price_minor, currency: row.price_currency },
+    mount: row.mount,
+    notes: row.notes,
+  };
+  return { ...common, ...readKindPart(read, row.id, row.kind) };
+}

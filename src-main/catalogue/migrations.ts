@@ -1,0 +1,17 @@
+import items from '../../db/migrations/0010-items.sql?raw';
+import tours from '../../db/migrations/0020-tours.sql?raw';
+import scenarios from '../../db/migrations/0030-scenarios.sql?raw';
+import settings from '../../db/migrations/0040-settings.sql?raw';
+
+/** One step from the tables of the version before to those of `version`. Once released, a step never changes. */
+export interface Migration {
+  readonly version: number;
+  readonly sql: string;
+}
+
+export const migrations: readonly Migration[] = [
+  { version: 10, sql: items },
+  { version: 20, sql: tours },
+  { version: 30, sql: scenarios },
+  { version: 40, sql: settings },
+];

@@ -1,0 +1,65 @@
+import { failure, success, type Outcome } from '../../shared-types/outcome.ts';
+import {
+  criterionNames,
+  type Criterion,
+  type CriterionScale,
+  type Preferences,
+  type Settings,
+} from '../../shared-types/settings.ts';
+import { inTransaction, type ReadDb, type WriteDb } from './connection.ts';
+import { putRow, selectAll, selectOne } from './statements.ts';
+
+interface SettingsRow {
+  readonly currency: string;
+  readonly theme: Settings['theme'];
+  readonly tour_id: string | null;
+  readonly step_min: number;
+}
+
+/** The settings, or null before the first start has stored any. */
+export function readSettings(read: ReadDb): Settings | null {
+  const row = selectOne(read, 'SELECT * FROM settings') as SettingsRow | undefined;
+  if (row === undefined) return null;
+  return {
+    currency: row.currency,
+    theme: row.theme,
+    tourId: row.tour_id,
+    stepMinutes: String(row.step_min) as Settings['stepMinutes'],
+    preferences: readPreferences(read),
+  };
+}
+
+/** Fails when the settings name a tour that is not there. */
+export function saveSettings(write: WriteDb, settings: Settings): Outcome<Settings> {
+  return inTransaction(write, () => {
+    if (settings.tourId !== null && !hasTour(write, settings.tourId)) return missingTour(settings.tourId);
+    putRow(write, 'settings', 'id', {
+      id: 1,
+      currency: settings.currency,
+      theme: settings.theme,
+      tour_id: settings.tourId,
+      step_min: Number(settings.stepMinutes),
+    });
+    for (const criterion of criterionNames)
+      putRow(write, 'criterion_scales', 'criterion', { criterion, ...settings.preferences[criterion] });
+    return success(settings);
+  });
+}
+
+function readPreferences(read: ReadDb): Preferences {
+  const rows = selectAll(read, 'SELECT * FROM criterion_scales') as (CriterionScale & {
+    criterion: Criterion;
+  })[];
+  return Object.fromEntries(rows.map(({ criterion, ...scale }) => [criterion, scale])) as Preferences;
+}
+
+function hasTour(read: ReadDb, id: string): boolean {
+  return selectOne(read, 'SELECT 1 FROM tours WHERE id = ?', id) !== undefined;
+}
+
+function missingTour(id: string): Outcome<never> {
+  const got = JSON.stringify(id);
+  return failure('not-found', `The tour ${got} is not in the catalogue (any more).`, [
+    { path: 'settings.tourId', allowed: 'a tour in the catalogue, or none', got },
+  ]);
+}

@@ -1,0 +1,35 @@
+import { openWorkbench } from '../../workbench/open.ts';
+import { readVersion } from '../app-version.ts';
+import type { BuiltFolders } from '../built-folders.ts';
+import { ownDataFolder } from '../data-folder.ts';
+import { faultLog } from '../fault-log.ts';
+import { pageDesk } from './file-desk.ts';
+import { readPort } from './port.ts';
+import { startLoopback } from './server.ts';
+import { stopOnSignals } from './stop.ts';
+
+/** Opens the catalogue, serves it, and prints where; answers the address, once the browser can be sent there. */
+export async function runLoopback(folders: BuiltFolders): Promise<string> {
+  const dataFolder = ownDataFolder();
+  const port = readPort(process.env['CHARGEWRIGHT_PORT']);
+  const version = readVersion(folders.project);
+  const workbench = openWorkbench({ dataFolder, host: 'loopback', version, files: pageDesk });
+  try {
+    const loopback = await startLoopback({
+      workbench,
+      rendererFolder: folders.renderer,
+      port,
+      report: faultLog(dataFolder),
+      onNextAddress: (address) => console.log(`For another browser, Chargewright is open at ${address}`),
+    });
+    stopOnSignals(process, async () => {
+      await loopback.close();
+      workbench.close();
+    });
+    console.log(`Chargewright is open at ${loopback.address}`);
+    return loopback.address;
+  } catch (fault) {
+    workbench.close();
+    throw fault;
+  }
+}

@@ -1,0 +1,36 @@
+/**
+ * Share of capacity at which charging at full power begins to taper. Measured on one cell at 1C: 80 to 82 % of the
+ * energy in the constant-current phase (Kollmeyer 2018, doi 10.17632/wykht8y7tg.1).
+ */
+export const taperStart = 0.8;
+
+/**
+ * Energy stored after charging for a while: constant power up to the taper, then falling with the room left. A source
+ * weaker than the store's own limit meets the taper later, where the falling limit crosses its power.
+ *
+ * Closed form, so one long step ends where many short ones do.
+ *
+ * @param storedWh now, 0..capacityWh
+ * @param capacityWh 0 or more; at 0 nothing is stored
+ * @param powerW into the cells, 0 or more
+ * @param limitW most the store takes when empty; powerW above it counts as limitW
+ * @param hours 0 or more
+ * @returns storedWh..capacityWh
+ */
+export function storedAfterWh(
+  storedWh: number,
+  capacityWh: number,
+  powerW: number,
+  limitW: number,
+  hours: number,
+): number {
+  const power = Math.min(powerW, limitW);
+  if (power <= 0 || storedWh >= capacityWh) return storedWh;
+  const taperRoomWh = capacityWh * (1 - taperStart);
+  const fullPowerUntilWh = capacityWh - taperRoomWh * (power / limitW);
+  const steadyHours = Math.max(0, (fullPowerUntilWh - storedWh) / power);
+  if (hours <= steadyHours) return storedWh + power * hours;
+  const from = Math.max(storedWh, fullPowerUntilWh);
+  const roomLeft = (capacityWh - from) * Math.exp((-limitW * (hours - steadyHours)) / taperRoomWh);
+  return capacityWh - roomLeft;
+}

@@ -1,0 +1,89 @@
+import papaparse from 'papaparse';
+import type { Comparison, ScenarioResult, ScoredRow } from '../../shared-types/comparison.ts';
+import { toMajor } from '../../shared-types/money.ts';
+import { dailyMeanWh, type Flow } from './daily-mean.ts';
+import { moneyText } from './format.ts';
+import type { SheetStamp } from './sheet-file.ts';
+
+interface Row {
+  readonly scenario: ScenarioResult;
+  readonly score: ScoredRow | undefined;
+  readonly comparison: Comparison;
+  readonly stamp: SheetStamp;
+}
+type Cell = string | number | null;
+
+/**
+ * RFC 4180 says nothing of encodings. Without this mark common spreadsheets take a file for the computer's old code page
+ * and garble every ø and ł; whoever reads UTF-8 knows to skip it.
+ */
+const byteOrderMark = '\ufeff';
+
+/**
+ * Text a spreadsheet would run as a formula; the writer puts an apostrophe before it. The writer's own expression misses
+ * cells of more than one line and the full-width signs, which some spreadsheets take for the plain ones.
+ */
+const formulaStart = /^\s*[=+\-@＝＋－＠]|^[\t\r\n]/u;
+
+const shareDecimals = 4;
+const whDecimals = 3;
+const percentDecimals = 2;
+const percentPerShare = 100;
+
+function rounded(value: number, decimals: number): number {
+  const factor = 10 ** decimals;
+  return Math.round(value * factor) / factor;
+}
+
+function meanOf(flow: Flow): (row: Row) => Cell {
+  return ({ scenario }) => rounded(dailyMeanWh(scenario.days, flow), whDecimals);
+}
+
+/** Every column with its cell. Programs read the names: add at the end, never rename. */
+const columns: Readonly<Record<string, (row: Row) => Cell>> = {
+  scenario: ({ scenario }) => scenario.label,
+  method: ({ scenario }) => scenario.method,
+  rank: ({ score }) => score?.rank ?? null,
+  score: ({ score }) => (score === undefined ? null : rounded(score.score, shareDecimals)),
+  to_buy: ({ scenario }) => toMajor(scenario.cost.toBuy),
+  whole_price: ({ scenario }) => toMajor(scenario.cost.whole),
+  currency: ({ scenario }) => scenario.cost.toBuy.currency,
+  not_converted: ({ scenario }) => scenario.cost.notConverted.map(moneyText).join('; '),
+  carried_g: ({ scenario }) => scenario.mass.carriedG,
+  front_wheel_g: ({ scenario }) => scenario.mass.frontWheelG,
+  energy_margin: ({ scenario }) => rounded(scenario.margin.value, shareDecimals),
+  energy_margin_pct: ({ scenario }) => rounded(scenario.margin.value * percentPerShare, percentDecimals),
+  margin_capped: ({ scenario }) => (scenario.margin.capped ? 'yes' : 'no'),
+  margin_limited_by: ({ scenario }) => scenario.margin.limitedBy?.device ?? null,
+  margin_limited_on_day: ({ scenario }) => scenario.margin.limitedBy?.day ?? null,
+  first_short_device: ({ scenario }) => scenario.firstShort?.device ?? null,
+  first_short_day: ({ scenario }) => scenario.firstShort?.day ?? null,
+  flat_share: ({ scenario }) => rounded(scenario.flatShare, shareDecimals),
+  lowest_stored_wh: ({ scenario }) => rounded(scenario.lowestStoredWh, whDecimals),
+  demand_wh_per_day: ({ comparison }) => rounded(comparison.tour.demandWhPerDay, whDecimals),
+  wall_wh_per_day: meanOf('wall'),
+  panel_wh_per_day: meanOf('panel'),
+  hub_wh_per_day: meanOf('hub'),
+  lost_wh_per_day: meanOf('lost'),
+  spilled_wh_per_day: meanOf('spilled'),
+  unserved_wh_per_day: meanOf('unserved'),
+  tour: ({ comparison }) => comparison.tour.label,
+  start_date: ({ comparison }) => comparison.tour.startDate,
+  days: ({ comparison }) => comparison.tour.days,
+  histories: ({ comparison }) => comparison.histories,
+  made_on: ({ stamp }) => stamp.madeOn,
+  version: ({ stamp }) => stamp.version,
+};
+
+/** One row per scenario by RFC 4180, the byte order mark first; numbers with a point and no thousands separator. */
+export function comparisonCsv(comparison: Comparison, stamp: SheetStamp): string {
+  const data = comparison.scenarios.map((scenario) => {
+    const score = comparison.scores.find(({ id }) => id === scenario.id);
+    return Object.values(columns).map((cellOf) => cellOf({ scenario, score, comparison, stamp }));
+  });
+  const table = papaparse.unparse(
+    { fields: Object.keys(columns), data },
+    { newline: '\r\n', escapeFormulae: formulaStart },
+  );
+  return `${byteOrderMark}${table}\r\n`;
+}

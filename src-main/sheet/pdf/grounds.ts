@@ -1,0 +1,57 @@
+import type { Column, Content } from 'pdfmake/interfaces';
+import type { Assumption, Comparison } from '../../../shared-types/comparison.ts';
+import { bar, bare, barColumnWidthPt, ink, riderText, section, size } from './look.ts';
+
+const columnGapPt = 14;
+const mostAssumptionsKept = 40;
+const mostCautionsKept = 12;
+const basisWords: Readonly<Record<Assumption['basis'], string>> = {
+  label: 'label value',
+  measured: 'measured',
+  default: 'default',
+  rider: 'rider’s own',
+};
+
+/** All assumptions once each, though several scenarios rest on the same. */
+function assumptionsOf({ assumptions, scenarios }: Comparison): readonly Assumption[] {
+  const all = [...assumptions, ...scenarios.flatMap((scenario) => scenario.assumptions)];
+  return [...new Map(all.map((each) => [JSON.stringify(each), each])).values()];
+}
+
+function assumptionLine({ name, value, basis, source }: Assumption): Content {
+  return {
+    text: [
+      { text: `${name} ` },
+      { text: value, bold: true },
+      { text: ` (${basisWords[basis]}; ${source})`, color: ink.quiet },
+    ],
+    margin: [0, 0, 0, 1],
+  };
+}
+
+function half(assumptions: readonly Assumption[]): Column {
+  return { stack: assumptions.map(assumptionLine), width: '*' };
+}
+
+/** The figures the answer rests on, each with where it comes from. */
+export function assumptionList(comparison: Comparison): Content {
+  const all = assumptionsOf(comparison);
+  const middle = Math.ceil(all.length / 2);
+  const columns: Content = {
+    columns: [half(all.slice(0, middle)), half(all.slice(middle))],
+    columnGap: columnGapPt,
+    fontSize: size.fine,
+  };
+  return section('Assumptions', columns, all.length <= mostAssumptionsKept);
+}
+
+/** What can hurt or fail, an ochre bar down the side as on screen. */
+export function cautionList({ cautions }: Comparison): Content {
+  const texts = cautions.map((caution) => riderText(caution, { margin: [0, 0, 0, 1] }));
+  const inside: Content = { stack: texts, fontSize: size.small, margin: [6, 0, 0, 0] };
+  const table: Content = {
+    table: { widths: [barColumnWidthPt, '*'], body: [[bar(ink.accent), inside]] },
+    layout: bare,
+  };
+  return section('Cautions', table, cautions.length <= mostCautionsKept);
+}

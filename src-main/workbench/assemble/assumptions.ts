@@ -1,0 +1,132 @@
+import type { Assumption } from '../../../shared-types/comparison.ts';
+import { number, percent } from '../../../shared-types/figures.ts';
+import type { Scenario } from '../../../shared-types/scenario.ts';
+import { bedtime, ridesFrom, wakesAt } from '../../model/flow/day-schedule.ts';
+import { angstromOvercast, angstromPerSunshine } from '../../model/sun/daily-radiation.ts';
+import { groundReflectance } from '../../model/sun/plane-of-array.ts';
+import { deviceEfficiencyIn } from '../../model/storage/device.ts';
+import { uprightDragAreaM2 } from '../../model/ride/power-balance.ts';
+import { labelWh } from '../../model/storage/cell.ts';
+import { taperStart } from '../../model/storage/taper.ts';
+import { ofKind, type CarriedItem } from './kit.ts';
+import type { TourModel } from './tour.ts';
+
+/** The figures every scenario of a comparison rests on. */
+export function sharedAssumptions({ tour, places, timeline }: TourModel): readonly Assumption[] {
+  const stations = [...new Set(places.map(({ station }) => station.place))].join(', ');
+  return [
+    {
+      name: 'Sky',
+      value: `clearness ${angstromOvercast} + ${angstromPerSunshine} × sunshine share; ${stations}`,
+      basis: 'default',
+      source: 'FAO-56 eq. 35; climate stations of the catalogue',
+    },
+    {
+      name: 'Weather and outlets',
+      value: 'one mean history, no spread',
+      basis: 'default',
+      source: 'this version',
+    },
+    {
+      name: 'Light on a tilted panel',
+      value: `Hay-Davies sky, ground ${percent(groundReflectance)}`,
+      basis: 'default',
+      source: 'Hay & Davies 1980; ground: common practice',
+    },
+    {
+      name: 'Day',
+      value: `up at ${wakesAt} h, riding from ${ridesFrom} h, bed at ${bedtime} h, mean solar time`,
+      basis: 'default',
+      source: 'common practice',
+    },
+    {
+      name: 'Start of the tour',
+      value: 'every battery full',
+      basis: 'default',
+      source: 'common practice',
+    },
+    {
+      name: 'Charging a device',
+      value: `${percent(deviceEfficiencyIn)} of the plug's energy is stored`,
+      basis: 'default',
+      source: 'common practice, 85 to 90 %',
+    },
+    {
+      name: 'Charge taper',
+      value: `from ${percent(taperStart)} full`,
+      basis: 'default',
+      source: 'Kollmeyer 2018, doi 10.17632/wykht8y7tg.1',
+    },
+    {
+      name: 'Rider',
+      value: `${number(tour.riderW)} W at the pedals, ${number(tour.riderMassKg + tour.bicycleMassKg)} kg without kit`,
+      basis: 'rider',
+      source: 'tour',
+    },
+    {
+      name: 'Air drag',
+      value: `${number(uprightDragAreaM2, 3)} m² drag area`,
+      basis: 'default',
+      source: 'Tengattini & Bigazzi, 557 cyclists',
+    },
+    { name: 'Step', value: `${number(timeline.stepHours * 60)} min`, basis: 'rider', source: 'settings' },
+  ];
+}
+
+/** The figures of one scenario's own kit, saying for each whether it is a label's or the rider's own measurement. */
+export function kitAssumptions(scenario: Scenario, lines: readonly CarriedItem[]): readonly Assumption[] {
+  return [
+    ...ofKind(lines, 'bank').map(({ item }): Assumption => {
+      const measured = item.measuredDeliverableWh;
+      return measured === null
+        ? {
+            name: item.label,
+            value: `${number(labelWh(item.capacity) * item.health, 1)} Wh in the cells, ${percent(item.efficiencyIn)} in, ${percent(item.efficiencyOut)} out`,
+            basis: 'label',
+            source: `label × health ${percent(item.health)}`,
+          }
+        : {
+            name: item.label,
+            value: `${number(measured.value, 1)} Wh at the plug, full to empty`,
+            basis: 'measured',
+            source: `measured on ${measured.on}`,
+          };
+    }),
+    ...ofKind(lines, 'panel').flatMap(({ item }): Assumption[] => [
+      item.measuredRatedW === null
+        ? {
+            name: item.label,
+            value: `${number(item.ratedW, 1)} W × ${percent(item.regulatorEfficiency)} regulator`,
+            basis: 'label',
+            source: 'rating at 1000 W/m²',
+          }
+        : {
+            name: item.label,
+            value: `${number(item.measuredRatedW.value, 1)} W at the plug`,
+            basis: 'measured',
+            source: `measured on ${item.measuredRatedW.on}`,
+          },
+      {
+        name: 'Rack factor',
+        value: `${percent(scenario.placement.rackFactor)} of the light while riding`,
+        basis: 'rider',
+        source: 'scenario; common practice about 60 %',
+      },
+    ]),
+    ...ofKind(lines, 'generator-hub').map(({ item }): Assumption =>
+      item.power.as === 'rating'
+        ? {
+            name: item.label,
+            value: `${number(item.power.ratedW, 1)} W rating, reference generator`,
+            basis: 'label',
+            source: 'approval limits into 12 Ω; JIS C 9502 ratios',
+          }
+        : {
+            name: item.label,
+            value: `power curve of ${item.power.points.length} points`,
+            basis: 'measured',
+            source: 'rider’s own curve',
+          },
+    ),
+  ];
+}

@@ -1,0 +1,93 @@
+import type { Handlers } from '../../../shared-types/contract.ts';
+import { failure, success, type Outcome } from '../../../shared-types/outcome.ts';
+import type { TourDraft } from '../../../shared-types/tour.ts';
+import { readItemCsv } from '../../catalogue/item-csv.ts';
+import { addItems, listItems, saveItem, setItemState } from '../../catalogue/items.ts';
+import type { OpenedCatalogue } from '../../catalogue/open.ts';
+import { listScenarios, removeScenario, saveScenario } from '../../catalogue/scenarios.ts';
+import { saveSettings } from '../../catalogue/settings.ts';
+import { readStations } from '../../catalogue/stations.ts';
+import { withStorageOutcome } from '../../catalogue/storage-error.ts';
+import { listTours, removeTour, saveTour } from '../../catalogue/tours.ts';
+import { profileTrack } from '../../model/ride/track.ts';
+import { readGpx } from '../read-gpx.ts';
+import { settingsOf } from '../settings-of.ts';
+
+type CatalogueCalls = Pick<
+  Handlers,
+  | 'items.list'
+  | 'items.save'
+  | 'items.setState'
+  | 'items.readCsv'
+  | 'tours.list'
+  | 'tours.save'
+  | 'tours.remove'
+  | 'tours.readTrack'
+  | 'scenarios.list'
+  | 'scenarios.save'
+  | 'scenarios.remove'
+  | 'settings.get'
+  | 'settings.save'
+  | 'stations.list'
+>;
+
+/** The calls that keep what the rider has, where they go and what they take. */
+export function catalogueCalls({ read, write }: OpenedCatalogue): CatalogueCalls {
+  const listed = <T>(list: () => T): Outcome<T> => withStorageOutcome(() => success(list()));
+  return {
+    'items.list': () => listed(() => listItems(read)),
+    'items.save': ({ id, item }) => listed(() => saveItem(write, item, id)),
+    'items.setState': ({ id, state }) =>
+      withStorageOutcome(() => found(setItemState(write, id, state), 'item')),
+    'items.readCsv': ({ text, store }) =>
+      withStorageOutcome(() => {
+        const { drafts, problems } = readItemCsv(text, settingsOf(read).currency);
+        const preview = drafts.map((draft, index) => ({ ...draft, id: `line-${index + 1}` }));
+        const added = store && problems.length === 0 ? addItems(write, drafts) : preview;
+        return success({ added, problems });
+      }),
+    'tours.list': () => listed(() => listTours(read)),
+    'tours.save': ({ id, tour }) =>
+      withStorageOutcome(() => unknownStation(tour) ?? saveTour(write, tour, id)),
+    'tours.remove': ({ id }) => withStorageOutcome(() => found(removeTour(write, id), 'tour')),
+    'tours.readTrack': ({ name, text }) => {
+      const points = readGpx(text);
+      if (!points.ok) return points;
+      const profile = profileTrack(name, points.value);
+      return profile === null
+        ? failure('unreadable', 'The track is shorter than 100 m: its points lie all in one place.')
+        : success(profile);
+    },
+    'scenarios.list': () => listed(() => listScenarios(read)),
+    'scenarios.save': ({ id, scenario }) => withStorageOutcome(() => saveScenario(write, scenario, id)),
+    'scenarios.remove': ({ id }) => withStorageOutcome(() => found(removeScenario(write, id), 'scenario')),
+    'settings.get': () => listed(() => settingsOf(read)),
+    'settings.save': ({ settings }) => withStorageOutcome(() => saveSettings(write, settings)),
+    'stations.list': () => success(readStations()),
+  };
+}
+
+function found<T>(row: T | null, what: string): Outcome<T> {
+  return row === null
+    ? failure('not-found', `That ${what} is not in the catalogue (any more).`)
+    : success(row);
+}
+
+function unknownStation(tour: TourDraft): Outcome<never> | null {
+  const names = new Set(readStations().map((station) => station.place));
+  const fields = tour.legs.flatMap(({ place }, leg) =>
+    place.as === 'station' && !names.has(place.station)
+      ? [
+          {
+            path: `tour.legs.${leg}.place.station`,
+            allowed: 'the name of a climate station in the list',
+            got: JSON.stringify(place.station),
+          },
+        ]
+      : [],
+  );
+  const [first] = fields;
+  return first === undefined
+    ? null
+    : failure('bad-input', `There is no climate station ${first.got}; choose one of the list.`, fields);
+}

@@ -1,0 +1,201 @@
+import type {
+  CriterionValues,
+  DayLedger,
+  EnergyMargin,
+  LegYield,
+  ScenarioResult,
+  Shortfall,
+  StoredCourse,
+} from '../../shared-types/comparison.ts';
+import type { Item } from '../../shared-types/item.ts';
+import { toMajor } from '../../shared-types/money.ts';
+import type { Scenario } from '../../shared-types/scenario.ts';
+import { account, accounts, type Account } from '../model/flow/ledger.ts';
+import { energyMargin, type MarginResult } from '../model/flow/margin.ts';
+import { compileNetwork, type Network } from '../model/flow/network.ts';
+import { createRecord, runTour, type FlatMustHave, type RunRecord } from '../model/flow/run-tour.ts';
+import { createState } from '../model/flow/step-state.ts';
+import { buildSupply, type Supply } from '../model/flow/supply.ts';
+import { costOf } from '../model/judge/cost.ts';
+import { massOf } from '../model/judge/mass.ts';
+import { rideLeg, type LegRide } from '../model/ride/ride-leg.ts';
+import { isoDateOf, noonOf } from '../model/sun/calendar.ts';
+import { kitAssumptions } from './assemble/assumptions.ts';
+import {
+  bankModels,
+  carriedItems,
+  chargerModels,
+  ofKind,
+  panelModels,
+  travellingDevices,
+  wheelModel,
+  type CarriedItem,
+} from './assemble/kit.ts';
+import { pricedLines, weighedLines } from './assemble/money-and-mass.ts';
+import { rideModel, terrainOf, type TourModel } from './assemble/tour.ts';
+
+/** Simulates one scenario on a tour and works out its four figures. */
+export function compareScenario(
+  scenario: Scenario,
+  model: TourModel,
+  items: readonly Item[],
+  currency: string,
+): ScenarioResult {
+  const lines = carriedItems(scenario, items);
+  const mass = massOf(weighedLines(lines));
+  const cost = costOf(pricedLines(lines), currency);
+  const rides = ridesOf(model, lines, mass.carriedG);
+  const network = networkOf(scenario, model, items, lines);
+  const supply = supplyOf(scenario, model, lines, rides);
+  const margin = marginOf(energyMargin(network, model.timeline, [supply]), network, model);
+  const run = runPlan(network, model, supply);
+  const firstShort = run.flat.step < 0 ? null : shortfall(run.flat, network, model);
+  const values: CriterionValues = {
+    cost: toMajor(cost.toBuy),
+    grams: mass.carriedG,
+    frontWheelGrams: mass.frontWheelG,
+    margin: margin.value,
+  };
+  return {
+    id: scenario.id,
+    label: scenario.label,
+    method: scenario.method,
+    carries: carriesLine(lines),
+    values,
+    cost,
+    mass,
+    margin,
+    flatShare: firstShort === null ? 0 : 1,
+    firstShort,
+    lowestStoredWh: run.record.storedWh.reduce((least, wh) => Math.min(least, wh), Infinity),
+    stored: storedCourse(run.record, network, model),
+    days: dayLedgers(run.record, model),
+    legs: legYields(model, supply, rides),
+    assumptions: kitAssumptions(scenario, lines),
+  };
+}
+
+function ridesOf(model: TourModel, lines: readonly CarriedItem[], kitG: number): readonly LegRide[] {
+  const wheel = wheelModel(lines);
+  return model.tour.legs.map((leg, index) =>
+    rideLeg(model.tour.riderW, terrainOf(leg), rideModel(model.tour, leg, model.places[index]!, kitG), wheel),
+  );
+}
+
+function networkOf(
+  scenario: Scenario,
+  model: TourModel,
+  items: readonly Item[],
+  lines: readonly CarriedItem[],
+): Network {
+  return compileNetwork({
+    devices: travellingDevices(items, model.tour.leftAtHome),
+    banks: bankModels(ofKind(lines, 'bank')),
+    chargers: chargerModels(ofKind(lines, 'wall-charger')),
+    wallOrder: scenario.rules.atWall,
+    unsteadyFeed: scenario.rules.unsteadySource,
+  });
+}
+
+function supplyOf(
+  scenario: Scenario,
+  model: TourModel,
+  lines: readonly CarriedItem[],
+  rides: readonly LegRide[],
+): Supply {
+  return buildSupply(
+    model.timeline,
+    model.history,
+    model.light,
+    panelModels(ofKind(lines, 'panel')),
+    scenario.placement,
+    rides.map((ride) => ride.hubPlugW),
+  );
+}
+
+function runPlan(
+  network: Network,
+  model: TourModel,
+  supply: Supply,
+): { readonly flat: FlatMustHave; readonly record: RunRecord } {
+  const flat: FlatMustHave = { step: -1, device: -1 };
+  const record = createRecord(model.timeline);
+  runTour(network, model.timeline, supply, 1, createState(network), flat, record);
+  return { flat, record };
+}
+
+function shortfall(
+  at: { readonly device: number; readonly step: number },
+  network: Network,
+  model: TourModel,
+): Shortfall {
+  return {
+    device: network.devices[at.device]!.label,
+    day: Math.floor(at.step / model.timeline.stepsPerDay) + 1,
+  };
+}
+
+function marginOf(result: MarginResult, network: Network, model: TourModel): EnergyMargin {
+  return {
+    value: result.value,
+    band: null,
+    capped: result.capped,
+    limitedBy: result.limit === null ? null : shortfall(result.limit, network, model),
+  };
+}
+
+function storedCourse(record: RunRecord, network: Network, model: TourModel): StoredCourse {
+  const stepsPerHour = Math.round(1 / model.timeline.stepHours);
+  return {
+    capacityWh: network.capacityWh.reduce((sum, wh) => sum + wh, 0),
+    middleWh: Array.from(record.storedWh).filter((_, step) => (step + 1) % stepsPerHour === 0),
+    lowWh: null,
+    highWh: null,
+  };
+}
+
+function dayLedgers(record: RunRecord, model: TourModel): readonly DayLedger[] {
+  return Array.from({ length: model.timeline.days }, (_, day) => {
+    const of = (name: Account): number => record.ledger[day * accounts.length + account[name]]!;
+    return {
+      day: day + 1,
+      date: isoDateOf(noonOf(model.tour.startDate, day)),
+      ...(Object.fromEntries(accounts.map((name) => [name, of(name)])) as Record<Account, number>),
+    };
+  });
+}
+
+function legYields(model: TourModel, supply: Supply, rides: readonly LegRide[]): readonly LegYield[] {
+  const { timeline, tour, places } = model;
+  return tour.legs.map((leg, index) => {
+    const onLeg = <T>(values: ArrayLike<T>, legOf: ArrayLike<number>): T[] =>
+      Array.from(values).filter((_, i) => legOf[i] === index);
+    const daysWh = (watts: Float64Array): number =>
+      (onLeg(watts, timeline.leg).reduce((sum, w) => sum + w, 0) * timeline.stepHours) / leg.days;
+    const light = onLeg(model.light, timeline.legOfDay);
+    const meanOf = (pick: (day: (typeof light)[number]) => number): number =>
+      light.reduce((sum, day) => sum + pick(day), 0) / leg.days;
+    return {
+      leg: leg.label,
+      days: leg.days,
+      station: places[index]!.station.place,
+      stationKm: places[index]!.stationKm,
+      radiationKWhM2: meanOf((day) => day.radiationWhM2) / 1000,
+      dayLengthH: meanOf((day) => day.dayLengthH),
+      panelWh: daysWh(supply.panelW),
+      hubWh: daysWh(supply.hubW),
+      wallNights: onLeg(timeline.wallAfterDay, timeline.legOfDay).reduce((sum, wall) => sum + wall, 0),
+      speedKmh: rides[index]!.meanSpeedKmh,
+      dragMinutes: rides[index]!.dragTimeShare * leg.ridingHours * 60,
+    };
+  });
+}
+
+/** The kit in a line, sources and stores first, cables left out. */
+function carriesLine(lines: readonly CarriedItem[]): string {
+  const named = lines.filter(({ item }) => item.kind !== 'accessory');
+  if (named.length === 0) return 'nothing';
+  return named
+    .map(({ item, carried }) => (carried > 1 ? `${carried} × ${item.label}` : item.label))
+    .join(', ');
+}

@@ -1,0 +1,68 @@
+import { z } from 'zod';
+import { fieldMeta, type FieldMeta } from '../../../shared-types/field.ts';
+import { money } from '../../../shared-types/money.ts';
+import { groupLabel } from './words.ts';
+
+/** How a value is drawn: one control, or a group, choice or list of further fields. */
+export type Shape =
+  | { readonly as: 'number' | 'share' | 'text' | 'date' | 'choice' | 'flag'; readonly meta: FieldMeta }
+  | { readonly as: 'money'; readonly label: string }
+  | { readonly as: 'group' | 'optional' | 'list'; readonly label: string; readonly fields: readonly Field[] }
+  | { readonly as: 'either'; readonly label: string; readonly options: readonly Option[] };
+
+export interface Field {
+  readonly key: string;
+  readonly shape: Shape;
+}
+
+/** One branch of a discriminated union, told apart by its `as`. */
+export interface Option {
+  readonly value: string;
+  readonly fields: readonly Field[];
+}
+
+/** The fields of an object schema in the order it declares them; fixed values (`kind`, `as`) are not fields. */
+export function fieldsOf(schema: z.core.$ZodType): readonly Field[] {
+  if (!(schema instanceof z.ZodObject)) return [];
+  return Object.entries(schema.shape as z.core.$ZodShape).flatMap(([key, part]) => {
+    const shape = shapeOf(key, part);
+    return shape === null ? [] : [{ key, shape }];
+  });
+}
+
+/** How to draw the value of `key`; null for a fixed value or a schema no form has a part for. */
+export function shapeOf(key: string, schema: z.core.$ZodType): Shape | null {
+  if (schema === money) return { as: 'money', label: groupLabel(key) };
+  const meta = fieldMeta(schema);
+  if (meta !== undefined) return leafOf(schema, meta);
+  const label = groupLabel(key);
+  if (schema instanceof z.ZodObject) return { as: 'group', label, fields: fieldsOf(schema) };
+  if (schema instanceof z.ZodNullable) return { as: 'optional', label, fields: fieldsOf(schema.unwrap()) };
+  if (schema instanceof z.ZodArray) return { as: 'list', label, fields: fieldsOf(schema.element) };
+  if (schema instanceof z.ZodDiscriminatedUnion) return { as: 'either', label, options: optionsOf(schema) };
+  return null;
+}
+
+function leafOf(schema: z.core.$ZodType, meta: FieldMeta): Shape {
+  if (schema instanceof z.ZodNumber) return { as: isShare(meta) ? 'share' : 'number', meta };
+  if (schema instanceof z.ZodBoolean) return { as: 'flag', meta };
+  if (meta.choices !== undefined) return { as: 'choice', meta };
+  return { as: takesDatesOnly(schema) ? 'date' : 'text', meta };
+}
+
+/** A share is a bare number that ends at 1; it is shown as a percentage. */
+function isShare(meta: FieldMeta): boolean {
+  return meta.unit === undefined && meta.max === 1;
+}
+
+function takesDatesOnly(schema: z.core.$ZodType): boolean {
+  return z.safeParse(schema, '2000-01-01').success && !z.safeParse(schema, 'a word').success;
+}
+
+function optionsOf(schema: z.ZodDiscriminatedUnion): readonly Option[] {
+  return schema.options.flatMap((option) => {
+    if (!(option instanceof z.ZodObject)) return [];
+    const tag: unknown = (option.shape as Record<string, unknown>)['as'];
+    return tag instanceof z.ZodLiteral ? [{ value: String(tag.value), fields: fieldsOf(option) }] : [];
+  });
+}

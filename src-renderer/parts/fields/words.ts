@@ -1,0 +1,49 @@
+import type { FieldMeta } from '../../../shared-types/field.ts';
+import { percent } from '../text/format.ts';
+
+/** Heads of the groups that hold fields; a group has no label of its own in its schema. */
+const groupLabels: Readonly<Record<string, string>> = {
+  price: 'Price of one',
+  wheelBuild: 'Wheel building, parts and labour',
+  capacity: 'Label capacity',
+  input: 'Charging port',
+  output: 'Outlet',
+  outputs: 'Outlets',
+  use: 'Use',
+  power: 'Power',
+  points: 'Measured curve',
+  measuredDeliverableWh: 'Measured delivery',
+  measuredRatedW: 'Measured power',
+  dayStops: 'Stops on a day',
+  placement: 'Placement of the panel',
+  rules: 'What is charged first',
+};
+
+export function groupLabel(key: string): string {
+  return groupLabels[key] ?? key;
+}
+
+const optionLabels: Readonly<Record<string, string>> = {
+  wh: 'Watt-hours',
+  mah: 'Milliampere-hours',
+  activity: 'By activity',
+  day: 'By day',
+  rating: 'Rating',
+  curve: 'Measured curve',
+};
+
+export function optionLabel(value: string): string {
+  return optionLabels[value] ?? value;
+}
+
+/** A share as its field shows it: in per cent, and so its range and its hint. */
+export function inPercent(meta: FieldMeta): FieldMeta {
+  const { hint, min = 0, max = 1, step = 0.01, ...rest } = meta;
+  const scaled = { ...rest, unit: '%', min: min * 100, max: max * 100, step: step * 100 };
+  return hint === undefined ? scaled : { ...scaled, hint: hintInPercent(hint) };
+}
+
+/** Bare shares in a hint (`about 0.92`, `1 when new`) as percentages. */
+function hintInPercent(hint: string): string {
+  return hint.replaceAll(/\b(?:0\.\d+|1)\b/g, (share) => percent(Number(share), { locale: 'en' }));
+}

@@ -1,0 +1,85 @@
+import type { FieldError, Outcome } from '../../shared-types/outcome.ts';
+import { Turns } from './turns.ts';
+
+export type FormStatus = 'untouched' | 'storing' | 'stored' | 'refused';
+
+export interface FormOptions<Draft> {
+  /** The name under which the call takes the draft: `item` for `item.massG`. */
+  readonly root: string;
+  readonly store: (draft: Draft) => Promise<Outcome<unknown>>;
+  /** Store each change as it is made; otherwise only when `submit` is called. */
+  readonly live: boolean;
+}
+
+/** What a field needs of the form it stands in. */
+export interface FormAccess {
+  at(path: string): unknown;
+  /** Takes a finished change, and stores it where the form is live. */
+  set(path: string, value: unknown): void;
+  /** Takes a change that the rider has yet to complete; it is not stored by itself. */
+  place(path: string, value: unknown): void;
+  /** What is allowed at this path, when its value was refused. */
+  errorAt(path: string): string | null;
+}
+
+/** A draft under edit. Values that are refused stay in the draft, with what is allowed kept beside their path. */
+export class Form<Draft> implements FormAccess {
+  draft: Draft = $state.raw() as Draft;
+  errors = $state.raw<readonly FieldError[]>([]);
+  status = $state.raw<FormStatus>('untouched');
+  readonly #options: FormOptions<Draft>;
+  readonly #turns = new Turns();
+
+  constructor(draft: Draft, options: FormOptions<Draft>) {
+    this.draft = draft;
+    this.#options = options;
+  }
+
+  at(path: string): unknown {
+    return valueAt(this.draft, path.split('.'));
+  }
+
+  set(path: string, value: unknown): void {
+    this.place(path, value);
+    if (this.#options.live) void this.submit();
+  }
+
+  place(path: string, value: unknown): void {
+    this.draft = withValueAt(this.draft, path.split('.'), value) as Draft;
+  }
+
+  errorAt(path: string): string | null {
+    const full = `${this.#options.root}.${path}`;
+    return this.errors.find((error) => error.path === full)?.allowed ?? null;
+  }
+
+  async submit(): Promise<boolean> {
+    const turn = this.#turns.take();
+    this.status = 'storing';
+    const outcome = await this.#options.store(this.draft);
+    if (turn.isNewest()) {
+      this.errors = outcome.ok ? [] : outcome.error.fields;
+      this.status = outcome.ok ? 'stored' : 'refused';
+    }
+    return outcome.ok;
+  }
+}
+
+function valueAt(root: unknown, path: readonly string[]): unknown {
+  return path.reduce<unknown>(
+    (value, key) =>
+      typeof value === 'object' && value !== null ? (value as Record<string, unknown>)[key] : undefined,
+    root,
+  );
+}
+
+/** A copy of `root` that differs at one path; what lies beside the path is shared, not copied. */
+export function withValueAt(root: unknown, path: readonly string[], value: unknown): unknown {
+  const [key, ...rest] = path;
+  if (key === undefined) return value;
+  if (Array.isArray(root)) {
+    return root.map((each: unknown, i) => (i === Number(key) ? withValueAt(each, rest, value) : each));
+  }
+  const record = (root ?? {}) as Record<string, unknown>;
+  return { ...record, [key]: withValueAt(record[key], rest, value) };
+}

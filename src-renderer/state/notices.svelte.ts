@@ -1,0 +1,43 @@
+export interface Notice {
+  readonly id: number;
+  readonly text: string;
+  readonly tone: 'news' | 'failure';
+  readonly undo: (() => void) | null;
+}
+
+const mostShown = 3;
+/** Long enough to read the sentence and reach its button; failures stay until they are closed. */
+const newsStaysMs = 30_000;
+
+/** What happened, said once: news with an undo where there is one, and failures. */
+export class NoticesState {
+  shown = $state.raw<readonly Notice[]>([]);
+  #nextId = 1;
+
+  tell(text: string, undo: (() => void) | null = null): void {
+    const id = this.#add({ text, tone: 'news', undo });
+    setTimeout(() => this.close(id), newsStaysMs);
+  }
+
+  fail(text: string): void {
+    this.#add({ text, tone: 'failure', undo: null });
+  }
+
+  close(id: number): void {
+    this.shown = this.shown.filter((notice) => notice.id !== id);
+  }
+
+  /** Takes back what the notice told of; a second press finds nothing left to undo. */
+  undo(id: number): void {
+    const notice = this.shown.find((each) => each.id === id);
+    this.close(id);
+    notice?.undo?.();
+  }
+
+  #add(notice: Omit<Notice, 'id'>): number {
+    const id = this.#nextId++;
+    const others = this.shown.filter(({ text }) => text !== notice.text);
+    this.shown = [...others, { ...notice, id }].slice(-mostShown);
+    return id;
+  }
+}

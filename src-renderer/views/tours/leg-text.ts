@@ -1,0 +1,17 @@
+import { fieldMeta } from '../../../shared-types/field.ts';
+import { terrainClass, type Leg, type Place } from '../../../shared-types/tour.ts';
+import { formatNumber, withUnit } from '../../parts/text/format.ts';
+
+export function placeText(place: Place, locale?: string): string {
+  if (place.as === 'station') return place.station;
+  const style = { digits: 2, locale };
+  return `${withUnit(place.latDeg, '° N', style)}, ${withUnit(place.lonDeg, '° E', style)}`;
+}
+
+export function terrainText({ terrain }: Pick<Leg, 'terrain'>, locale?: string): string {
+  if (terrain.as === 'track') {
+    const { distanceKm, ascentM } = terrain.track;
+    return `Track, ${withUnit(distanceKm, 'km', { locale })}, ${formatNumber(ascentM, { locale })}\u00a0m up`;
+  }
+  return fieldMeta(terrainClass)?.choices?.[terrain.terrainClass] ?? terrain.terrainClass;
+}

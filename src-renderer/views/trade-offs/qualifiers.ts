@@ -1,0 +1,57 @@
+import type {
+  Cost,
+  EnergyMargin,
+  LegYield,
+  ScenarioResult,
+  Shortfall,
+} from '../../../shared-types/comparison.ts';
+import { amount, formatNumber, moneyText, percent } from '../../parts/text/format.ts';
+
+/** What stands beside the price: what is owned already, and what could not be added up. */
+export function costQualifier(cost: Cost, locale?: string): string {
+  const other = cost.notConverted.map((money) => `and ${moneyText(money, locale)}`);
+  return [ownedPart(cost, locale), ...other].filter((part) => part !== '').join(' ');
+}
+
+function ownedPart({ toBuy, whole }: Cost, locale?: string): string {
+  if (toBuy.minor === 0) return 'all owned';
+  return whole.minor > toBuy.minor ? `of ${amount(whole, locale)}` : '';
+}
+
+/** Riding minutes a day that the hub's drag costs, over the whole tour. */
+export function dragMinutes(legs: readonly LegYield[]): number {
+  const days = legs.reduce((sum, leg) => sum + leg.days, 0);
+  return days === 0 ? 0 : legs.reduce((sum, leg) => sum + leg.dragMinutes * leg.days, 0) / days;
+}
+
+const minutesWorthSaying = 0.5;
+
+export function gramsQualifier(legs: readonly LegYield[], locale?: string): string {
+  const minutes = dragMinutes(legs);
+  if (minutes < minutesWorthSaying) return '';
+  return `drag costs ${formatNumber(minutes, { locale })} min a day`;
+}
+
+/** Why the margin is no larger, or what fails when it is negative. */
+export function marginQualifier(scenario: ScenarioResult, locale?: string): string {
+  const { margin } = scenario;
+  const parts = [bandPart(margin, locale), limitPart(scenario)];
+  return parts.filter((part) => part !== '').join(', ');
+}
+
+function bandPart({ band }: EnergyMargin, locale?: string): string {
+  if (band === null) return '';
+  const style = { signed: true, locale };
+  return `${formatNumber(band.p10 * 100, style)} to ${percent(band.p90, style)}`;
+}
+
+function limitPart({ margin, firstShort }: ScenarioResult): string {
+  if (margin.capped) return 'no limit found';
+  const failing = firstShort ?? margin.limitedBy;
+  if (margin.value < 0 && failing !== null) return `${deviceDay(failing)} runs flat`;
+  return margin.limitedBy === null ? '' : `limited by ${deviceDay(margin.limitedBy)}`;
+}
+
+function deviceDay({ device, day }: Shortfall): string {
+  return `${device}, day ${day}`;
+}

@@ -1,0 +1,163 @@
+import Database from 'better-sqlite3';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { backupFolder } from '../../../src-main/catalogue/backup.ts';
+import { connectToWrite, inMemory } from '../../../src-main/catalogue/connection.ts';
+import { listItems, saveItem } from '../../../src-main/catalogue/items.ts';
+import { migrate } from '../../../src-main/catalogue/migrate.ts';
+import { migrations } from '../../../src-main/catalogue/migrations.ts';
+import { openCatalogue } from '../../../src-main/catalogue/open.ts';
+import { NewerCatalogueError, StorageError } from '../../../src-main/catalogue/storage-error.ts';
+import { demoItems } from '../../../db/demo/demo.ts';
+import { opened, temporaryFile, temporaryFolder, thrownBy } from './temporary-catalogue.ts';
+
+function fileMadeBy(work: (db: Database.Database) => void): string {
+  const file = temporaryFile();
+  const db = new Database(file);
+  work(db);
+  db.close();
+  return file;
+}
+
+function refusal(file: string): { fault: string; untouched: boolean; message: string } {
+  const before = readFileSync(file);
+  const thrown = thrownBy(() => openCatalogue(file));
+  if (!(thrown instanceof StorageError)) throw new Error('openCatalogue() did not refuse the file');
+  return {
+    fault: thrown.fault,
+    untouched: before.equals(readFileSync(file)),
+    message: thrown.message,
+  };
+}
+
+describe('openCatalogue() refuses', () => {
+  it('a file of a newer version, and leaves it untouched', () => {
+    const file = temporaryFile();
+    openCatalogue(file).close();
+    const db = new Database(file);
+    db.pragma('user_version = 990');
+    db.close();
+    expect(thrownBy(() => openCatalogue(file))).toBeInstanceOf(NewerCatalogueError);
+    expect(refusal(file)).toMatchObject({ fault: 'newer', untouched: true });
+    expect(refusal(file).message).toContain('at step 990');
+  });
+
+  it('a file that is no database, and leaves it untouched', () => {
+    const file = temporaryFile();
+    writeFileSync(file, 'Packing list: tent, stove, mat. '.repeat(200));
+    expect(refusal(file)).toMatchObject({ fault: 'not-a-catalogue', untouched: true });
+  });
+
+  it('a database of another program, and leaves it untouched', () => {
+    const file = fileMadeBy((db) => db.exec('CREATE TABLE recipes (name TEXT)'));
+    expect(refusal(file)).toMatchObject({ fault: 'not-a-catalogue', untouched: true });
+  });
+
+  it('a damaged catalogue, and leaves it untouched', () => {
+    const file = temporaryFile();
+    openCatalogue(file).close();
+    const bytes = readFileSync(file);
+    // Page 1 (4096 bytes) tells what the file is; the pages after it hold the tables.
+    bytes.fill(0xab, 4096, 5 * 4096);
+    writeFileSync(file, bytes);
+    expect(refusal(file)).toMatchObject({ fault: 'damaged', untouched: true });
+  });
+
+  it('a folder that is really a file', () => {
+    const folder = temporaryFolder();
+    writeFileSync(join(folder, 'data'), '');
+    const thrown = thrownBy(() => openCatalogue(join(folder, 'data', 'catalogue.sqlite')));
+    expect(thrown).toMatchObject({ fault: 'unreachable' });
+  });
+
+  it('a path that is a folder, and names it', () => {
+    const folder = temporaryFolder();
+    const thrown = thrownBy(() => openCatalogue(folder));
+    expect(thrown).toMatchObject({ fault: 'unreachable' });
+    expect((thrown as Error).message).toContain(folder);
+  });
+
+  it('leaves no side files behind', () => {
+    const file = temporaryFile();
+    openCatalogue(file).close();
+    const db = new Database(file);
+    db.pragma('user_version = 990');
+    db.close();
+    thrownBy(() => openCatalogue(file));
+    expect(readdirSync(join(file, '..'))).toEqual(['catalogue.sqlite']);
+  });
+});
+
+describe('openCatalogue()', () => {
+  it('makes a missing folder and file', () => {
+    const file = join(temporaryFolder(), 'deep', 'deeper', 'catalogue.sqlite');
+    opened(file);
+    expect(existsSync(file)).toBe(true);
+  });
+
+  it('takes an empty file for a new catalogue', () => {
+    const file = temporaryFile();
+    writeFileSync(file, '');
+    expect(listItems(opened(file).read)).toEqual([]);
+  });
+
+  it('writes ahead, flushes every save, enforces references', () => {
+    const { write } = opened();
+    const settings = ['journal_mode', 'synchronous', 'foreign_keys', 'busy_timeout'];
+    const values = settings.map((name) => write.pragma(name, { simple: true }));
+    // sqlite.org/pragma.html: synchronous 2 is FULL.
+    expect(values).toEqual(['wal', 2, 1, 2000]);
+  });
+
+  it('gives a read handle that cannot write', () => {
+    const { read } = opened();
+    expect(() => read.exec('DELETE FROM items')).toThrow(/readonly/);
+  });
+
+  it('shows the read handle what the write handle saved', () => {
+    const { read, write } = opened();
+    const [{ id, ...draft }] = demoItems as [(typeof demoItems)[number]];
+    saveItem(write, draft, id);
+    expect(listItems(read)).toEqual([{ ...draft, id }]);
+  });
+
+  it('keeps what was saved when opened again', () => {
+    const file = temporaryFile();
+    const first = openCatalogue(file);
+    const [{ id, ...draft }] = demoItems as [(typeof demoItems)[number]];
+    saveItem(first.write, draft, id);
+    first.close();
+    expect(listItems(opened(file).read)).toEqual([{ ...draft, id }]);
+  });
+
+  it('tidies side files away when closed', () => {
+    const file = temporaryFile();
+    openCatalogue(file).close();
+    expect(readdirSync(join(file, '..'))).toEqual(['catalogue.sqlite']);
+  });
+
+  it('works in memory without touching the disk', () => {
+    const { read, write } = opened(inMemory);
+    const [{ id, ...draft }] = demoItems as [(typeof demoItems)[number]];
+    saveItem(write, draft, id);
+    expect(listItems(read)).toHaveLength(1);
+    expect(existsSync(inMemory)).toBe(false);
+  });
+
+  it('backs an older catalogue up before it migrates', () => {
+    const file = temporaryFile();
+    const older = connectToWrite(file);
+    migrate(older, migrations.slice(0, 1));
+    older.close();
+    opened(file);
+    expect(readdirSync(backupFolder(file))).toEqual([expect.stringMatching(/-step-10\.sqlite$/)]);
+  });
+
+  it('makes no backup of a new or a current catalogue', () => {
+    const file = temporaryFile();
+    openCatalogue(file).close();
+    opened(file);
+    expect(existsSync(backupFolder(file))).toBe(false);
+  });
+});

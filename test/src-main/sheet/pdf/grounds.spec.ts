@@ -1,0 +1,51 @@
+import { describe, expect, it } from 'vitest';
+import type { Assumption } from '../../../../shared-types/comparison.ts';
+import { assumptionList, cautionList } from '../../../../src-main/sheet/pdf/grounds.ts';
+import { ink } from '../../../../src-main/sheet/pdf/look.ts';
+import { comparisonFixture, scenarioFixture } from '../../../support/comparison-fixture.ts';
+import { textsOf, valuesOf } from '../../../support/content-text.ts';
+
+const rackFactor: Assumption = { name: 'Rack factor', value: '0.6', basis: 'rider', source: 'the scenario' };
+
+describe('assumptionList', () => {
+  it('is a heading alone when nothing is assumed', () => {
+    expect(textsOf(assumptionList(comparisonFixture({ assumptions: [] })))).toEqual(['Assumptions']);
+  });
+
+  it('says once what several scenarios rest on', () => {
+    const scenarios = (['hub', 'panel'] as const).map((method) =>
+      scenarioFixture(method, { assumptions: [rackFactor] }),
+    );
+    const texts = textsOf(assumptionList(comparisonFixture({ scenarios, assumptions: [rackFactor] })));
+    expect(texts.filter((text) => text === 'Rack factor ')).toHaveLength(1);
+  });
+
+  it('keeps two values of one name apart', () => {
+    const assumptions = [rackFactor, { ...rackFactor, value: '0.8' }];
+    const texts = textsOf(assumptionList(comparisonFixture({ assumptions })));
+    expect(texts).toEqual(expect.arrayContaining(['0.6', '0.8']));
+  });
+
+  it('gives value, basis and source of each', () => {
+    const bases = ['label', 'measured', 'default', 'rider'] as const;
+    const assumptions = bases.map((basis) => ({ ...rackFactor, basis }));
+    const grounds = textsOf(assumptionList(comparisonFixture({ assumptions }))).filter((text) =>
+      text.startsWith(' ('),
+    );
+    expect(grounds).toEqual([
+      ' (label value; the scenario)',
+      ' (measured; the scenario)',
+      ' (default; the scenario)',
+      ' (rider’s own; the scenario)',
+    ]);
+  });
+});
+
+describe('cautionList', () => {
+  it('prints every caution beside an ochre bar', () => {
+    const comparison = comparisonFixture();
+    const list = cautionList(comparison);
+    expect(textsOf(list).filter((text) => text !== '')).toEqual(['Cautions', ...comparison.cautions]);
+    expect(valuesOf(list, 'fillColor')).toEqual([ink.accent]);
+  });
+});

@@ -1,0 +1,199 @@
+import type {
+  Assumption,
+  Comparison,
+  Cost,
+  EnergyMargin,
+  LegYield,
+  Mass,
+  ScenarioResult,
+  ScoredRow,
+  Shortfall,
+} from '../../shared-types/comparison.ts';
+import { toMajor } from '../../shared-types/money.ts';
+import type { Method } from '../../shared-types/scenario.ts';
+import {
+  courseFixture,
+  fixtureDays,
+  fixtureDemandWhPerDay,
+  fixtureStart,
+  ledgerFixture,
+  type SupplyFixture,
+} from './energy-fixture.ts';
+import { costLine, fixtureCurrency, kitFixture, massLine, type KitLineFixture } from './kit-fixture.ts';
+
+/** An invented tour and kit: believable in size and consistent in its sums, but no output of the model. */
+interface MethodFixture {
+  readonly label: string;
+  readonly carries: string;
+  readonly supply: SupplyFixture;
+  readonly margin: number;
+  readonly limitedBy: Shortfall;
+}
+
+const noSupply = { wallWh: 0, wallEvery: 5, panelWh: 0, hubWh: 0 };
+
+const methodFixtures: Readonly<Record<Method, MethodFixture>> = {
+  banks: {
+    label: 'Two banks',
+    carries: 'two 20 Ah banks, 30 W wall charger',
+    supply: { ...noSupply, capacityWh: 183, wallWh: 176, lossShare: 0.17 },
+    margin: 0.07,
+    limitedBy: { device: 'Navigation unit', day: 14 },
+  },
+  panel: {
+    label: 'Panel and buffer bank',
+    carries: '20 W panel, 20 Ah bank',
+    supply: { ...noSupply, capacityWh: 90, wallWh: 84, panelWh: 15, lossShare: 0.15 },
+    margin: -0.18,
+    limitedBy: { device: 'Phone', day: 9 },
+  },
+  hub: {
+    label: 'Generator hub',
+    carries: '3 W hub in the front wheel, 10 Ah bank',
+    supply: { ...noSupply, capacityWh: 72, wallWh: 44, hubWh: 29, lossShare: 0.12 },
+    margin: 0.31,
+    limitedBy: { device: 'Phone', day: 19 },
+  },
+  mix: {
+    label: 'Hub with a panel',
+    carries: '3 W hub, 20 W panel, 10 Ah bank',
+    supply: { ...noSupply, capacityWh: 72, wallWh: 30, hubWh: 29, panelWh: 17, lossShare: 0.13 },
+    margin: 0.62,
+    limitedBy: { device: 'Camera', day: 15 },
+  },
+};
+
+function costOf(kit: readonly KitLineFixture[]): Cost {
+  const sum = (lines: readonly KitLineFixture[]) => ({
+    minor: lines.reduce((total, line) => total + line.wholeMinor, 0),
+    currency: fixtureCurrency,
+  });
+  return {
+    toBuy: sum(kit.filter((line) => !line.owned)),
+    whole: sum(kit),
+    notConverted: [],
+    lines: kit.map(costLine),
+  };
+}
+
+function massOf(kit: readonly KitLineFixture[]): Mass {
+  return {
+    carriedG: kit.reduce((total, line) => total + line.netG, 0),
+    frontWheelG: kit.reduce((total, line) => total + line.frontWheelG, 0),
+    lines: kit.map(massLine),
+  };
+}
+
+function legsOf({ panelWh, hubWh }: SupplyFixture): readonly LegYield[] {
+  const coast = {
+    leg: 'Coast',
+    days: 14,
+    station: 'Invented harbour',
+    stationKm: 22,
+    radiationKWhM2: 5.4,
+    dayLengthH: 15.1,
+    panelWh: panelWh * 1.1,
+    hubWh: hubWh * 1.05,
+    wallNights: 3,
+    speedKmh: 18.2,
+    dragMinutes: hubWh > 0 ? 3.4 : 0,
+  };
+  return [coast, { ...coast, leg: 'Passes', days: 10, panelWh: panelWh * 0.86, hubWh: hubWh * 0.93 }];
+}
+
+const assumptionsFixture: readonly Assumption[] = [
+  { name: 'Efficiency out of a bank', value: '0.85', basis: 'default', source: 'common practice' },
+  { name: 'Rack factor', value: '0.6', basis: 'rider', source: 'the scenario' },
+  { name: '20 Ah bank, 18 W in', value: '61 Wh', basis: 'measured', source: 'meter, 2027-02-11' },
+  { name: '20 W folding panel', value: '20 W', basis: 'label', source: 'its label' },
+  { name: 'Hours of sunshine', value: '6.8 h', basis: 'default', source: 'Invented harbour, monthly means' },
+];
+
+const cautionsFixture = [
+  'Lithium cells: do not charge damaged ones, below freezing, or unattended.',
+  'Keep a bank in the shade behind the panel.',
+  'Banks fly in the cabin only, terminals protected; ask the airline, rules change.',
+  'Have a generator wheel built and its axle checked by a qualified mechanic.',
+];
+
+/** One scenario of the given method; whatever `changes` names replaces what was there. */
+export function scenarioFixture(method: Method, changes: Partial<ScenarioResult> = {}): ScenarioResult {
+  const { label, carries, supply, ...fixture } = methodFixtures[method];
+  const cost = changes.cost ?? costOf(kitFixture[method]);
+  const mass = changes.mass ?? massOf(kitFixture[method]);
+  const margin: EnergyMargin = changes.margin ?? {
+    value: fixture.margin,
+    band: null,
+    capped: false,
+    limitedBy: fixture.limitedBy,
+  };
+  const days = ledgerFixture(supply);
+  const stored = courseFixture(supply.capacityWh, days);
+  const short = days.find((day) => day.unserved > 0);
+  return {
+    id: `scenario-${method}`,
+    label,
+    method,
+    carries,
+    values: {
+      cost: toMajor(cost.toBuy),
+      grams: mass.carriedG,
+      frontWheelGrams: mass.frontWheelG,
+      margin: margin.value,
+    },
+    cost,
+    mass,
+    margin,
+    flatShare: short === undefined ? 0 : 1,
+    firstShort: short === undefined ? null : { device: fixture.limitedBy.device, day: short.day },
+    lowestStoredWh: Math.max(0, Math.min(...stored.middleWh)),
+    stored,
+    days,
+    legs: legsOf(supply),
+    assumptions: [],
+    ...changes,
+  };
+}
+
+/** Scores that fall by the same step from one scenario to the next, in the order given. */
+function scoresOf(scenarios: readonly ScenarioResult[]): readonly ScoredRow[] {
+  const best = 0.74;
+  const step = 0.11;
+  return scenarios.map(({ id }, index) => {
+    const score = best - step * index;
+    const parts = { cost: score, grams: score, frontWheelGrams: score, margin: score };
+    return { id, rank: index + 1, score, parts, dominatedBy: null };
+  });
+}
+
+/** A finished comparison of hub, banks and panel over 24 days; `changes` replace whole fields, scores follow. */
+export function comparisonFixture(changes: Partial<Comparison> = {}): Comparison {
+  const scenarios = changes.scenarios ?? [
+    scenarioFixture('hub'),
+    scenarioFixture('banks'),
+    scenarioFixture('panel'),
+  ];
+  return {
+    tour: {
+      id: 'tour-1',
+      label: 'Coast and passes',
+      summary: '24 days from 3 May: 14 along the coast, 10 over the passes; a wall every fifth night.',
+      startDate: fixtureStart,
+      days: fixtureDays,
+      demandWhPerDay: fixtureDemandWhPerDay,
+    },
+    currency: fixtureCurrency,
+    histories: 1,
+    seed: 1,
+    advice: {
+      answer: 'Take the generator hub.',
+      why: 'It carries every must-have with 31 % in hand; the panel falls short on the first dull days.',
+      notes: ['The banks are the cheapest, but need a wall every fifth night.'],
+    },
+    scores: scoresOf(scenarios),
+    assumptions: assumptionsFixture,
+    cautions: cautionsFixture,
+    ...changes,
+    scenarios,
+  };
+}
