@@ -1,5 +1,5 @@
 import { contract, isCallName, type CallName, type Handlers } from './contract.ts';
-import { badInput, failure, type Outcome } from './outcome.ts';
+import { badInput, failure, unknownCall, type Outcome } from './outcome.ts';
 
 /**
  * Answers one call from outside. `name` and `input` are untrusted: the name must be in the contract, the input must pass
@@ -12,7 +12,7 @@ export async function answer(
   input: unknown,
   report: (name: string, fault: unknown) => void,
 ): Promise<Outcome<unknown>> {
-  if (!isCallName(name)) return failure('unknown-call', `There is no call named ${JSON.stringify(name)}.`);
+  if (!isCallName(name)) return unknownCall(name);
   const parsed = contract[name].input.safeParse(input);
   if (!parsed.success) return badInput(parsed.error, input);
   try {

@@ -52,6 +52,11 @@ export function failure(
   return { ok: false, error: { code, message, fields } };
 }
 
+/** The answer to a name that is not in the contract. */
+export function unknownCall(name: unknown): ReturnType<typeof failure> {
+  return failure('unknown-call', `There is no call named ${JSON.stringify(name)}.`);
+}
+
 const longestEcho = 60;
 
 function shown(value: unknown): string {

@@ -8,4 +8,10 @@ import { connect } from './api/client.ts';
 import App from './app.svelte';
 
 const target = document.getElementById('app');
-if (target !== null) mount(App, { target, props: { invoke: connect(window), page: window } });
+
+function open(target: HTMLElement): void {
+  mount(App, { target, props: { invoke: connect(window), page: window } });
+}
+
+// Charts measure and draw their words once: the font has to be there before the first of them.
+if (target !== null) void document.fonts.load("12px 'Source Sans 3'").finally(() => open(target));

@@ -80,14 +80,16 @@ export const anyTimeline: fc.Arbitrary<Timeline> = fc
 
 /** A supply for a timeline, by simple rules on two random powers: sun by day, hub while riding. */
 export function supplyFor(timeline: Timeline, panelW: number, hubW: number): Supply {
-  const riding = activities.indexOf('riding');
-  const night = activities.indexOf('night');
-  const where = (wanted: (activity: number) => boolean, watts: number): Float64Array =>
-    Float64Array.from(timeline.activity, (activity) => (wanted(activity) ? watts : 0));
+  const share = (name: (typeof activities)[number], step: number): number =>
+    timeline.activityShare[step * activities.length + activities.indexOf(name)]!;
+  const steps = Array.from({ length: timeline.steps }, (_, step) => step);
   return {
-    panelW: where((activity) => activity !== night, panelW),
-    hubW: where((activity) => activity === riding, hubW),
-    outletShare: Float64Array.from(timeline.luck, (luck) => (luck < 0 ? 1 : timeline.luckChance[luck]!)),
+    panelW: Float64Array.from(steps, (step) => (1 - share('night', step)) * panelW),
+    hubW: Float64Array.from(steps, (step) => share('riding', step) * hubW),
+    outletShare: Float64Array.from(
+      timeline.luck,
+      (luck, step) => timeline.outletTime[step]! * (luck < 0 ? 1 : timeline.luckChance[luck]!),
+    ),
   };
 }
 

@@ -1,3 +1,4 @@
+import { activities } from '../storage/device.ts';
 import { giveDevice, giveStore } from './give.ts';
 import { account } from './ledger.ts';
 import type { Network } from './network.ts';
@@ -7,16 +8,24 @@ import type { StepState } from './step-state.ts';
  * The rules of one step, in the order they are applied. Each is one function on the flat state; none allocates.
  */
 
-/** Rule 1: every device runs on its own battery; what is left over is its deficit of this step. */
+/**
+ * Rule 1: every device runs on its own battery; what is left over is its deficit of this step.
+ *
+ * @param activityShare share of time in each activity, from `offset` on
+ */
 export function useOwnBatteries(
   network: Network,
   state: StepState,
-  activity: number,
+  activityShare: Float64Array,
+  offset: number,
   useFactor: number,
   hours: number,
 ): void {
+  const kinds = activities.length;
   for (let d = 0; d < network.deviceCount; d += 1) {
-    const needWh = network.useW[d * 4 + activity]! * useFactor * hours;
+    let useW = 0;
+    for (let a = 0; a < kinds; a += 1) useW += network.useW[d * kinds + a]! * activityShare[offset + a]!;
+    const needWh = useW * useFactor * hours;
     const fromBattery = Math.min(needWh, state.storedWh[d]!);
     state.storedWh[d]! -= fromBattery;
     state.deficitWh[d] = needWh - fromBattery;
@@ -76,7 +85,8 @@ function giveSink(
 }
 
 /**
- * Rule 3: the hub runs loads that have no battery; with the rule "into devices too", panel and hub feed every device.
+ * Rule 3: the hub runs loads that have no battery; with the rule "into devices too", each device in turn is plugged into
+ * whichever of panel and hub offers more. A device has one socket, so never into both.
  *
  * @returns Wh still on offer, panel and hub together
  */
@@ -92,25 +102,27 @@ export function feedDevices(
   for (let d = 0; d < network.deviceCount; d += 1) {
     const directLoad = network.capacityWh[d] === 0;
     if (!directLoad && !network.feedsDevices) continue;
-    hubLeft -= giveDevice(
-      network,
-      state,
-      d,
-      powerOf(network, d, hubLeft, hours),
-      hours,
-      hubLeft,
-      !directLoad,
-    );
-    if (!network.feedsDevices) continue;
-    panelLeft -= giveDevice(
-      network,
-      state,
-      d,
-      powerOf(network, d, panelLeft, hours),
-      hours,
-      panelLeft,
-      !directLoad,
-    );
+    if (hubLeft >= panelLeft || !network.feedsDevices) {
+      hubLeft -= giveDevice(
+        network,
+        state,
+        d,
+        powerOf(network, d, hubLeft, hours),
+        hours,
+        hubLeft,
+        !directLoad,
+      );
+    } else {
+      panelLeft -= giveDevice(
+        network,
+        state,
+        d,
+        powerOf(network, d, panelLeft, hours),
+        hours,
+        panelLeft,
+        !directLoad,
+      );
+    }
   }
   return hubLeft + panelLeft;
 }
@@ -119,15 +131,21 @@ function powerOf(network: Network, sink: number, offeredWh: number, hours: numbe
   return Math.min(network.limitW[sink]!, offeredWh / hours);
 }
 
+/** A must-have this full no longer holds back the nice-to-haves (common practice, no source). */
+const nearlyFull = 0.95;
+
 /**
- * Rule 4: banks serve devices, must-haves first.
+ * Rule 4: banks serve devices, must-haves first: a nice-to-have is filled once every must-have is nearly full.
  *
  * @param topUp true in camp and at stops without a wall: batteries are filled; false on the way and at a wall: only a
  *   device that would run flat is plugged in
  */
 export function serveFromBanks(network: Network, state: StepState, topUp: boolean): void {
+  let waiting = false;
   for (let d = 0; d < network.deviceCount; d += 1) {
-    for (let b = 0; b < network.bankCount; b += 1) serve(network, state, b, d, topUp);
+    const fill = topUp && (network.mustHave[d] === 1 || !waiting);
+    for (let b = 0; b < network.bankCount; b += 1) serve(network, state, b, d, fill);
+    waiting ||= network.mustHave[d] === 1 && state.storedWh[d]! < nearlyFull * network.capacityWh[d]!;
   }
 }
 

@@ -30,8 +30,6 @@ export interface FlatMustHave {
 /** Use left unserved below this is rounding, Wh. */
 const roundingWh = 1e-9;
 
-const ridingIndex = activities.indexOf('riding');
-
 export function createRecord(timeline: Timeline): RunRecord {
   return {
     storedWh: new Float64Array(timeline.steps),
@@ -85,15 +83,14 @@ export function walkStep(
   state: StepState,
 ): void {
   const hours = timeline.stepHours;
-  const activity = timeline.activity[step]!;
   const outlets = timeline.outlets[step]!;
   const panelWh = supply.panelW[step]! * hours;
   const hubWh = supply.hubW[step]! * hours;
   beginStep(network, state, hours);
-  useOwnBatteries(network, state, activity, useFactor, hours);
+  useOwnBatteries(network, state, timeline.activityShare, step * activities.length, useFactor, hours);
   chargeAtWall(network, state, outlets, supply.outletShare[step]!, hours);
   const offeredWh = feedDevices(network, state, panelWh, hubWh, hours);
-  serveFromBanks(network, state, outlets === 0 && activity !== ridingIndex);
+  serveFromBanks(network, state, outlets === 0 && timeline.riding[step] === 0);
   fillBuffers(network, state, offeredWh, hours);
   bankLosses(network, state, hours);
   state.row[account.panel] = panelWh;

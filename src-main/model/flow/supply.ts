@@ -17,7 +17,7 @@ export interface PanelPlacement {
 export interface Supply {
   readonly panelW: Float64Array;
   readonly hubW: Float64Array;
-  /** Share of the step an outlet is there, 0..1. */
+  /** Share of the step an outlet is there and free, 0..1. */
   readonly outletShare: Float64Array;
 }
 
@@ -42,29 +42,33 @@ export function buildSupply(
   const outletShare = new Float64Array(timeline.steps);
   for (let step = 0; step < timeline.steps; step += 1) {
     const luck = timeline.luck[step]!;
-    outletShare[step] = luck < 0 ? 1 : history.outletShare[luck]!;
-    if (timeline.activity[step] === ridingIndex) hubW[step] = hubPlugW[timeline.leg[step]!]!;
-    const day = light[Math.floor(step / timeline.stepsPerDay)]!;
-    panelW[step] = panelsW(day, step % timeline.stepsPerDay, panels, lying(timeline, step, placement));
+    outletShare[step] = timeline.outletTime[step]! * (luck < 0 ? 1 : history.outletShare[luck]!);
+    const ridingShare = timeline.activityShare[step * activities.length + ridingIndex]!;
+    hubW[step] = hubPlugW[timeline.leg[step]!]! * ridingShare;
+    if (panels.length === 0) continue;
+    const campShare = timeline.campShare[step]!;
+    const powerW = (aim: PanelAim | 'packed', lightShare: number): number =>
+      panelsW(light, timeline, step, panels, aim, lightShare);
+    panelW[step] =
+      ridingShare * powerW(placement.whileRiding, placement.rackFactor) +
+      campShare * powerW(placement.inCamp, 1) +
+      (1 - ridingShare - campShare) * powerW(placement.atStops, 1);
   }
   return { panelW, hubW, outletShare };
 }
 
-interface Lying {
-  readonly aim: PanelAim | 'packed';
-  readonly lightShare: number;
-}
-
-function lying(timeline: Timeline, step: number, placement: PanelPlacement): Lying {
-  if (timeline.activity[step] === ridingIndex) {
-    return { aim: placement.whileRiding, lightShare: placement.rackFactor };
-  }
-  return { aim: timeline.inCamp[step] === 1 ? placement.inCamp : placement.atStops, lightShare: 1 };
-}
-
-function panelsW(day: DayLight, stepOfDay: number, panels: readonly PanelModel[], how: Lying): number {
-  if (how.aim === 'packed') return 0;
-  const irradiance = day.panelWm2[how.aim][stepOfDay]! * how.lightShare;
+function panelsW(
+  light: readonly DayLight[],
+  timeline: Timeline,
+  step: number,
+  panels: readonly PanelModel[],
+  aim: PanelAim | 'packed',
+  lightShare: number,
+): number {
+  if (aim === 'packed') return 0;
+  const day = light[Math.floor(step / timeline.stepsPerDay)]!;
+  const stepOfDay = step % timeline.stepsPerDay;
+  const irradiance = day.panelWm2[aim][stepOfDay]! * lightShare;
   const air = day.airDegC[stepOfDay]!;
   return panels.reduce((sum, panel) => sum + plugPowerW(irradiance, air, panel), 0);
 }

@@ -1,5 +1,6 @@
 import type { NightKind } from '../../../shared-types/tour.ts';
-import { activityIndex, partAt, ridesFrom, type StopPlan } from './day-schedule.ts';
+import { activities } from '../storage/device.ts';
+import { activityIndex, partAt, ridesFrom, type DayPart, type StopPlan } from './day-schedule.ts';
 
 /** A leg as the timeline needs it. */
 export interface LegPlan {
@@ -12,21 +13,24 @@ export interface LegPlan {
   readonly postOutlets: number;
 }
 
-/** A tour as a row of equal steps. Every array has one entry a step. */
+/** A tour as a row of equal steps. Every array has one entry a step, unless it says otherwise. */
 export interface Timeline {
   readonly stepHours: number;
   readonly stepsPerDay: number;
   readonly days: number;
   readonly steps: number;
   readonly leg: Uint16Array;
-  /** Index into `activities`. */
-  readonly activity: Uint8Array;
-  /** Outlets within reach. */
+  /** Share of the step spent in each activity: four entries a step, in the order of `activities`, adding up to 1. */
+  readonly activityShare: Float64Array;
+  /** 1 where most of the step is riding. */
+  readonly riding: Uint8Array;
+  /** Share of the step in camp or in a room. */
+  readonly campShare: Float64Array;
+  /** Outlets within reach in some part of the step, and the share of the step they are. */
   readonly outlets: Uint8Array;
+  readonly outletTime: Float64Array;
   /** Which draw of outlet luck applies: an index into a history's `outletShare`; -1 where an outlet is certain. */
   readonly luck: Int32Array;
-  /** 1 in camp or in a room, 0 on the way. */
-  readonly inCamp: Uint8Array;
   /** Chance of each draw of outlet luck, in order. */
   readonly luckChance: Float64Array;
   readonly legOfDay: Uint16Array;
@@ -35,6 +39,8 @@ export interface Timeline {
 }
 
 const minutesPerDay = 1440;
+/** What a step is like is sampled this finely, so that coarse steps lose no part of a stop, min. */
+const sampleMinutes = 5;
 
 /**
  * Lays a tour out in steps.
@@ -55,10 +61,12 @@ export function buildTimeline(legs: readonly LegPlan[], stepMinutes: number): Ti
   const steps = dayLegs.length * stepsPerDay;
   const timeline = {
     leg: new Uint16Array(steps),
-    activity: new Uint8Array(steps),
+    activityShare: new Float64Array(steps * activities.length),
+    riding: new Uint8Array(steps),
+    campShare: new Float64Array(steps),
     outlets: new Uint8Array(steps),
+    outletTime: new Float64Array(steps),
     luck: new Int32Array(steps).fill(-1),
-    inCamp: new Uint8Array(steps),
   };
   const luckChance: number[] = [];
   dayLegs.forEach((legIndex, day) => {
@@ -102,21 +110,39 @@ interface DayToFill {
   readonly nightAfter: number;
 }
 
-function fillDay(
-  timeline: Pick<Timeline, 'leg' | 'activity' | 'outlets' | 'luck' | 'inCamp'>,
-  day: DayToFill,
-): void {
+type Filled = Pick<
+  Timeline,
+  'leg' | 'activityShare' | 'riding' | 'campShare' | 'outlets' | 'outletTime' | 'luck'
+>;
+
+function fillDay(timeline: Filled, day: DayToFill): void {
+  const stepMinutes = minutesPerDay / day.stepsPerDay;
+  const samples = Math.max(1, Math.round(stepMinutes / sampleMinutes));
   for (let i = 0; i < day.stepsPerDay; i += 1) {
-    const hour = ((i + 0.5) * 24) / day.stepsPerDay;
     const step = day.first + i;
-    const part = partAt(hour, day.leg.ridingHours, day.leg.stops);
     timeline.leg[step] = day.legIndex;
-    timeline.activity[step] = activityIndex(part.activity);
-    timeline.inCamp[step] = part.inCamp ? 1 : 0;
-    if (part.inCamp) timeline.outlets[step] = hour < ridesFrom ? day.nightBefore : day.nightAfter;
-    if (part.stop >= 0) {
-      timeline.outlets[step] = day.leg.stops[part.stop]!.outlets;
-      timeline.luck[step] = day.luckFrom + part.stop;
+    for (let sample = 0; sample < samples; sample += 1) {
+      const hour = ((i + (sample + 0.5) / samples) * stepMinutes) / 60;
+      addSample(timeline, day, step, hour, 1 / samples);
     }
+    const ridingShare = timeline.activityShare[step * activities.length + activityIndex('riding')]!;
+    timeline.riding[step] = ridingShare > 0.5 ? 1 : 0;
   }
+}
+
+function addSample(timeline: Filled, day: DayToFill, step: number, hour: number, share: number): void {
+  const part = partAt(hour, day.leg.ridingHours, day.leg.stops);
+  timeline.activityShare[step * activities.length + activityIndex(part.activity)]! += share;
+  if (part.inCamp) timeline.campShare[step]! += share;
+  const outlets = outletsAt(day, part, hour);
+  if (outlets === 0) return;
+  timeline.outlets[step] = outlets;
+  timeline.outletTime[step]! += share;
+  if (part.stop >= 0) timeline.luck[step] = day.luckFrom + part.stop;
+}
+
+function outletsAt(day: DayToFill, part: DayPart, hour: number): number {
+  if (part.stop >= 0) return day.leg.stops[part.stop]!.outlets;
+  if (!part.inCamp) return 0;
+  return hour < ridesFrom ? day.nightBefore : day.nightAfter;
 }

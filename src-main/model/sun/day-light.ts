@@ -94,7 +94,7 @@ function irradiance(
   const light = {
     globalWm2: horizontal.globalWm2,
     // Beam beyond what the sun gives outside the atmosphere can't be: at the horizon it counts as light of the sky.
-    diffuseWm2: horizontal.globalWm2 - beamNormalWm2 * Math.max(0, cosZenith),
+    diffuseWm2: Math.max(0, horizontal.globalWm2 - beamNormalWm2 * Math.max(0, cosZenith)),
     beamNormalWm2,
     extraterrestrialNormalWm2: extraterrestrialWm2,
     cosZenith,
@@ -103,5 +103,6 @@ function irradiance(
     aim === 'aimed'
       ? { cosTilt: Math.max(0, cosZenith), cosIncidence: 1 }
       : { cosTilt: 1, cosIncidence: cosZenith };
-  return planeIrradiance(light, plane);
+  // In the polar day's low sun the day's profile and the sun's height part ways; no plane gets more than there is.
+  return Math.min(extraterrestrialWm2, planeIrradiance(light, plane));
 }

@@ -3,11 +3,18 @@ import { fieldMeta, type FieldMeta } from '../../../shared-types/field.ts';
 import { money } from '../../../shared-types/money.ts';
 import { groupLabel } from './words.ts';
 
+type LeafKind = 'number' | 'share' | 'text' | 'date' | 'choice' | 'flag';
+type Leaf = { [K in LeafKind]: { readonly as: K; readonly meta: FieldMeta } }[LeafKind];
+type GroupKind = 'group' | 'optional' | 'list';
+type Group = {
+  [K in GroupKind]: { readonly as: K; readonly label: string; readonly fields: readonly Field[] };
+}[GroupKind];
+
 /** How a value is drawn: one control, or a group, choice or list of further fields. */
 export type Shape =
-  | { readonly as: 'number' | 'share' | 'text' | 'date' | 'choice' | 'flag'; readonly meta: FieldMeta }
+  | Leaf
+  | Group
   | { readonly as: 'money'; readonly label: string }
-  | { readonly as: 'group' | 'optional' | 'list'; readonly label: string; readonly fields: readonly Field[] }
   | { readonly as: 'either'; readonly label: string; readonly options: readonly Option[] };
 
 export interface Field {

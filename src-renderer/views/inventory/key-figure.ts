@@ -7,7 +7,7 @@ export function labelWh(capacity: LabelCapacity): number {
 }
 
 function watts(value: number, locale?: string): string {
-  return withUnit(value, 'W', { digits: 1, locale });
+  return withUnit(value, 'W', { digits: 2, locale });
 }
 
 function useText(use: DeviceUse, locale?: string): string {

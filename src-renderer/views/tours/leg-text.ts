@@ -4,8 +4,12 @@ import { formatNumber, withUnit } from '../../parts/text/format.ts';
 
 export function placeText(place: Place, locale?: string): string {
   if (place.as === 'station') return place.station;
-  const style = { digits: 2, locale };
-  return `${withUnit(place.latDeg, '° N', style)}, ${withUnit(place.lonDeg, '° E', style)}`;
+  return `${degrees(place.latDeg, 'N', 'S', locale)}, ${degrees(place.lonDeg, 'E', 'W', locale)}`;
+}
+
+function degrees(value: number, positive: string, negative: string, locale?: string): string {
+  const figure = formatNumber(Math.abs(value), { digits: 2, locale });
+  return `${figure}° ${value < 0 ? negative : positive}`;
 }
 
 export function terrainText({ terrain }: Pick<Leg, 'terrain'>, locale?: string): string {

@@ -1,6 +1,6 @@
-import type { ChartConfiguration, ChartDataset } from 'chart.js';
 import type { DayLedger, ScenarioResult } from '../../../shared-types/comparison.ts';
 import type { ChartTable } from '../../parts/charts/chart-table.ts';
+import type { Drawing, Series } from '../../parts/charts/drawing.ts';
 import type { LegendEntry } from '../../parts/charts/legend.ts';
 import type { Palette } from '../../parts/charts/palette.ts';
 import { dayMonth } from '../../parts/text/calendar.ts';
@@ -55,9 +55,9 @@ export function ledgerTable({ days }: ScenarioResult): ChartTable {
   };
 }
 
-export function drawLedger({ days }: ScenarioResult, palette: Palette): ChartConfiguration {
+export function drawLedger({ days }: ScenarioResult, palette: Palette): Drawing {
   const axes = axisLooks(palette);
-  const config: ChartConfiguration<'bar' | 'line', (number | null)[], string> = {
+  return {
     type: 'bar',
     data: {
       labels: days.map(({ day }) => `${day}`),
@@ -83,14 +83,11 @@ export function drawLedger({ days }: ScenarioResult, palette: Palette): ChartCon
       },
     },
   };
-  return config;
 }
 
 function dayTitle(day: DayLedger | undefined): string {
   return day === undefined ? '' : `Day ${day.day}, ${dayMonth(day.date)}`;
 }
-
-type Series = ChartDataset<'bar' | 'line', (number | null)[]>;
 
 function sourceBars(days: readonly DayLedger[], source: Source, palette: Palette): Series {
   return {

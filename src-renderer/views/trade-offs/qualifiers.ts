@@ -48,10 +48,10 @@ function bandPart({ band }: EnergyMargin, locale?: string): string {
 function limitPart({ margin, firstShort }: ScenarioResult): string {
   if (margin.capped) return 'no limit found';
   const failing = firstShort ?? margin.limitedBy;
-  if (margin.value < 0 && failing !== null) return `${deviceDay(failing)} runs flat`;
-  return margin.limitedBy === null ? '' : `limited by ${deviceDay(margin.limitedBy)}`;
+  if (margin.value < 0 && failing !== null) return `${failing.device} runs flat on day ${failing.day}`;
+  return margin.limitedBy === null ? '' : limitText(margin.limitedBy);
 }
 
-function deviceDay({ device, day }: Shortfall): string {
-  return `${device}, day ${day}`;
+function limitText({ device, day }: Shortfall): string {
+  return `limited by ${device}, day ${day}`;
 }

@@ -34,7 +34,7 @@ const label = text.filter((value) => value.trim() !== '').map((value) => value.t
 /** SQLite keeps no minus before a zero, and no figure here means anything by it. */
 const number = (schema: z.ZodNumber): fc.Arbitrary<number> => {
   const [min, max] = [schema.minValue ?? NaN, schema.maxValue ?? NaN];
-  if (schema.isInt) return fc.integer({ min, max });
+  if (schema.format === 'safeint') return fc.integer({ min, max });
   return fc
     .oneof(fc.double({ min, max, noNaN: true }), fc.constantFrom(min, max))
     .map((value) => (value === 0 ? 0 : value));
@@ -115,23 +115,22 @@ function kitLine(itemId: string): fc.Arbitrary<unknown> {
 
 /** Settings of one of these tours or of none. */
 export function randomSettings(tourIds: readonly string[]): fc.Arbitrary<Settings> {
+  const scales = criterionNames.map((name) => [name, randomScale(name)] as const);
   const byHand: ByHand = new Map<z.core.$ZodType, fc.Arbitrary<unknown>>([
     [settings.shape.tourId, fc.option(fc.constantFrom(...tourIds))],
-    ...criterionNames.map((name) => [preferences.shape[name], randomScale(name)] as const),
+    [preferences, fc.record(Object.fromEntries(scales))],
   ]);
-  return (arbitraryOf(settings, byHand) as fc.Arbitrary<Settings>).filter(
-    (value) => settings.safeParse(value).success,
-  );
+  return arbitraryOf(settings, byHand) as fc.Arbitrary<Settings>;
 }
 
-/** The two bounds in the order that the criterion asks for. */
+/** The two bounds in the order that the criterion asks for, and a weight above 0, which one of the four must have. */
 function randomScale(name: Criterion): fc.Arbitrary<CriterionScale> {
-  const bound = number(preferences.shape[name].shape.satisfied);
-  return fc
-    .record({ weight: number(preferences.shape[name].shape.weight), bounds: fc.tuple(bound, bound) })
-    .map(({ weight, bounds }) => {
-      const [low, high] = [Math.min(...bounds), Math.max(...bounds)];
-      const [satisfied, unacceptable] = criteria[name].better === 'lower' ? [low, high] : [high, low];
-      return { weight, satisfied, unacceptable };
-    });
+  const bound = fc.integer({ min: -1_000_000, max: 1_000_000 });
+  const bounds = fc.uniqueArray(bound, { minLength: 2, maxLength: 2 });
+  const weight = fc.double({ min: 0.001, max: 1, noNaN: true });
+  return fc.tuple(weight, bounds).map(([weightOfOne, pair]) => {
+    const [low, high] = [Math.min(...pair), Math.max(...pair)];
+    const [satisfied, unacceptable] = criteria[name].better === 'lower' ? [low, high] : [high, low];
+    return { weight: weightOfOne, satisfied, unacceptable };
+  });
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { demoSettings } from '../../../db/demo/demo.ts';
+import { settings } from '../../../shared-types/settings.ts';
 import { readSettings, saveSettings } from '../../../src-main/catalogue/settings.ts';
 import { randomSettings } from './random-drafts.ts';
 import { opened, openedDemo } from './temporary-catalogue.ts';
@@ -49,6 +50,7 @@ describe('saveSettings()', () => {
     const { read, write } = openedDemo();
     fc.assert(
       fc.property(randomSettings(['demo-tour']), (random) => {
+        expect(settings.safeParse(random).success).toBe(true);
         expect(saveSettings(write, random)).toEqual({ ok: true, value: random });
         expect(readSettings(read)).toEqual(random);
       }),

@@ -1,0 +1,88 @@
+import { describe, expect, it } from 'vitest';
+import type { ScoredRow } from '../../../../shared-types/comparison.ts';
+import { advise, type AdvisedScenario } from '../../../../src-main/model/judge/advice.ts';
+
+const scenario = (id: string, changes: Partial<AdvisedScenario> = {}): AdvisedScenario => ({
+  id,
+  label: `Kit ${id}`,
+  toBuy: { minor: 8400, currency: 'EUR' },
+  notConverted: [],
+  carriedG: 610,
+  frontWheelG: 0,
+  margin: { value: 0.31, band: null, capped: false, limitedBy: { device: 'Phone', day: 9 } },
+  firstShort: null,
+  ...changes,
+});
+const short = (id: string, value: number): AdvisedScenario =>
+  scenario(id, {
+    margin: { value, band: null, capped: false, limitedBy: { device: 'Navigation unit', day: 12 } },
+    firstShort: { device: 'Navigation unit', day: 11 },
+  });
+const ranked = (...rows: (readonly [id: string, score: number])[]): ScoredRow[] =>
+  rows.map(([id, score], index) => ({
+    id,
+    score,
+    rank: index + 1,
+    parts: { cost: 0, grams: 0, frontWheelGrams: 0, margin: 0 },
+    dominatedBy: null,
+  }));
+
+describe('advise()', () => {
+  it('says that there is nothing to compare', () => {
+    expect(advise([], [], 1).answer).toContain('nothing to compare');
+  });
+
+  it('names what to take with its margin, grams and price', () => {
+    const { answer } = advise([scenario('a'), scenario('b')], ranked(['a', 0.8], ['b', 0.5]), 1);
+    expect(answer).toBe(
+      'Take Kit a. It carries 31\u202f% more use than you plan, weighs 610 g and costs 84 EUR to complete.',
+    );
+  });
+
+  it('says that owned kit costs nothing more', () => {
+    const owned = scenario('a', { toBuy: { minor: 0, currency: 'EUR' } });
+    expect(advise([owned], ranked(['a', 0.8]), 1).answer).toContain('costs nothing more');
+  });
+
+  it('tells how a failing scenario fails', () => {
+    const { why } = advise([scenario('a'), short('b', -0.28)], ranked(['a', 0.8], ['b', 0.5]), 1);
+    expect(why).toBe(
+      'Kit b does not carry the plan: use must be cut by 28\u202f% or the navigation unit runs flat on day 11.',
+    );
+  });
+
+  it('never says take of a kit that ranks first but fails', () => {
+    const { answer } = advise([short('a', -0.1), scenario('b')], ranked(['a', 0.8], ['b', 0.5]), 1);
+    expect(answer).toContain('ranks first by your weights, but does not carry the plan');
+    expect(answer).not.toContain('Take');
+  });
+
+  it('says what is nearest when no scenario carries the plan', () => {
+    const { answer, why } = advise([short('a', -0.4), short('b', -0.2)], ranked(['a', 0.8], ['b', 0.5]), 1);
+    expect(answer).toBe('No scenario carries the plan. The nearest is Kit b: use must be cut by 20\u202f%.');
+    expect(why).toContain('navigation unit');
+  });
+
+  it('says so when nothing is ever charged', () => {
+    expect(advise([short('a', -1)], ranked(['a', 0]), 1).answer).toContain(
+      'No scenario keeps a must-have charged',
+    );
+  });
+
+  it('calls a close call close', () => {
+    const { notes } = advise([scenario('a'), scenario('b')], ranked(['a', 0.8], ['b', 0.78]), 200);
+    expect(notes).toEqual(['It is close: by your weights Kit b scores 78 of 100, the first 80.']);
+  });
+
+  it('says that one mean history knows no risk', () => {
+    expect(advise([scenario('a')], ranked(['a', 0.8]), 1).notes.join()).toContain('mean weather');
+    expect(advise([scenario('a')], ranked(['a', 0.8]), 200).notes).toEqual([]);
+  });
+
+  it('names money it did not convert', () => {
+    const mixed = scenario('a', { notConverted: [{ minor: 1250, currency: 'USD' }] });
+    expect(advise([mixed], ranked(['a', 0.8]), 200).notes).toEqual([
+      'Kit a also costs 12.50 USD, which is not converted and not counted.',
+    ]);
+  });
+});

@@ -1,0 +1,158 @@
+import { answer } from '../../../shared-types/answer.ts';
+import type { CallName, Handlers, Invoke } from '../../../shared-types/contract.ts';
+import type { Item } from '../../../shared-types/item.ts';
+import { failure, success, type Outcome } from '../../../shared-types/outcome.ts';
+import type { Scenario } from '../../../shared-types/scenario.ts';
+import type { Settings } from '../../../shared-types/settings.ts';
+import type { Tour } from '../../../shared-types/tour.ts';
+import { demoItems, demoScenarios, demoSettings, demoTours } from '../../../db/demo/demo.ts';
+import { fakeComparison, fakeScores } from './fake-comparison.ts';
+
+/** What the fake holds in memory; a test may look into it and change it. */
+export interface Catalogue {
+  items: Item[];
+  tours: Tour[];
+  scenarios: Scenario[];
+  settings: Settings;
+}
+
+export function demoCatalogue(): Catalogue {
+  return {
+    items: [...demoItems],
+    tours: [...demoTours],
+    scenarios: [...demoScenarios],
+    settings: demoSettings,
+  };
+}
+
+function put<Row extends { readonly id: string }>(rows: Row[], row: Row): Outcome<Row> {
+  const place = rows.findIndex(({ id }) => id === row.id);
+  if (place === -1) rows.push(row);
+  else rows[place] = row;
+  return success(row);
+}
+
+function take<Row extends { readonly id: string }>(rows: Row[], id: string): Outcome<Row> {
+  const place = rows.findIndex((row) => row.id === id);
+  const [row] = place === -1 ? [] : rows.splice(place, 1);
+  return row === undefined ? failure('not-found', `Nothing has the id ${id}.`) : success(row);
+}
+
+function handlersOf(held: Catalogue): Handlers {
+  let made = 0;
+  const fresh = (): string => `made-${++made}`;
+  const compare = (tourId: string, ids: readonly string[] | null) => {
+    const tour = held.tours.find(({ id }) => id === tourId);
+    if (tour === undefined) return null;
+    const scenarios = held.scenarios.filter(({ id }) => ids === null || ids.includes(id));
+    return fakeComparison(tour, scenarios, held.items, held.settings);
+  };
+  const noTour = failure('not-found', 'There is no such tour.');
+  return {
+    about: () =>
+      success({ version: '0.1.0', host: 'loopback', dataFolder: 'a folder', climateCredit: 'invented' }),
+    'items.list': () => success([...held.items]),
+    'items.save': ({ id = fresh(), item }) => put(held.items, { ...item, id }),
+    'items.setState': ({ id, state }) => {
+      const item = held.items.find((each) => each.id === id);
+      if (item === undefined) return failure('not-found', 'There is no such item.');
+      return put(held.items, { ...item, state });
+    },
+    'items.readCsv': ({ text, store }) => {
+      const added = text
+        .split('\n')
+        .filter((line) => line !== '' && line !== 'bad')
+        .map((label): Item => ({ ...held.items[0]!, id: fresh(), label }));
+      const problems = text
+        .split('\n')
+        .flatMap((line, i) =>
+          line === 'bad' ? [{ line: i + 1, column: 'label', message: 'not good' }] : [],
+        );
+      if (store && problems.length === 0) held.items.push(...added);
+      return success({ added, problems });
+    },
+    'tours.list': () => success([...held.tours]),
+    'tours.save': ({ id = fresh(), tour }) => put(held.tours, { ...tour, id }),
+    'tours.remove': ({ id }) => take(held.tours, id),
+    'tours.readTrack': ({ name, text }) =>
+      text.includes('<gpx')
+        ? success({
+            name,
+            distanceKm: 412.3,
+            ascentM: 5230,
+            descentM: 4980,
+            meanElevationM: 640,
+            meanLatDeg: 41.2,
+            meanLonDeg: 44.9,
+            grades: [-6, -4, -2, 0, 2, 4, 6].map((gradePct, i) => ({
+              gradePct,
+              share: [0.05, 0.1, 0.2, 0.3, 0.2, 0.1, 0.05][i]!,
+            })),
+          })
+        : failure('unreadable', `${name} is not a GPX track.`),
+    'scenarios.list': () => success([...held.scenarios]),
+    'scenarios.save': ({ id = fresh(), scenario }) => put(held.scenarios, { ...scenario, id }),
+    'scenarios.remove': ({ id }) => take(held.scenarios, id),
+    'settings.get': () => success(held.settings),
+    'settings.save': ({ settings }) => success((held.settings = settings)),
+    'stations.list': () => success([]),
+    'comparison.run': ({ tourId, scenarioIds }) => {
+      const comparison = compare(tourId, scenarioIds);
+      return comparison === null ? noTour : success(comparison);
+    },
+    'comparison.rank': ({ tourId, preferences }) => {
+      const comparison = compare(tourId, null);
+      if (comparison === null) return noTour;
+      const scores = fakeScores(comparison.scenarios, preferences);
+      return success({ scores, advice: { ...comparison.advice, why: 'Ranked anew.' } });
+    },
+    'sheet.save': ({ format }) =>
+      success({
+        as: 'download',
+        fileName: `sheet.${format}`,
+        mediaType: 'text/plain',
+        base64: btoa('sheet'),
+      }),
+    'files.choose': () => success({ as: 'ask-page' }),
+  };
+}
+
+/** The workbench's calls over a catalogue in memory, parsed and refused by the real contract. */
+export class FakeWorkbench {
+  readonly catalogue: Catalogue;
+  /** Every call made, in order. */
+  readonly calls: { readonly name: CallName; readonly input: unknown }[] = [];
+  readonly invoke: Invoke;
+  readonly #held: { readonly name: CallName; readonly release: () => void }[] = [];
+  #holding: CallName | null = null;
+
+  constructor(catalogue: Catalogue = demoCatalogue()) {
+    this.catalogue = catalogue;
+    const handlers = handlersOf(catalogue);
+    const invoke = async (name: CallName, input: unknown): Promise<unknown> => {
+      this.calls.push({ name, input });
+      const outcome = await answer(handlers, name, structuredClone(input), (_, fault) => {
+        throw fault;
+      });
+      if (this.#holding === name) {
+        await new Promise<void>((release) => this.#held.push({ name, release }));
+      }
+      return outcome;
+    };
+    this.invoke = invoke as Invoke;
+  }
+
+  /** Answers to this call are kept back, until `release` lets them go in an order of the test's choosing. */
+  hold(name: CallName): void {
+    this.#holding = name;
+  }
+
+  /** Lets the kept answer at this place go; places do not shift. */
+  release(place: number): void {
+    this.#held[place]?.release();
+  }
+
+  count(name: CallName): number {
+    return this.calls.filter((call) => call.name === name).length;
+  }
+}

@@ -1,0 +1,48 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { onTestFinished } from 'vitest';
+import { answer } from '../../shared-types/answer.ts';
+import type { CallInput, CallName, CallResult, Choosing } from '../../shared-types/contract.ts';
+import type { Outcome } from '../../shared-types/outcome.ts';
+import { openWorkbench, type FileDesk, type MadeFile } from '../../src-main/workbench/open.ts';
+
+export interface TestWorkbench {
+  call<N extends CallName>(name: N, input: CallInput<N>): Promise<Outcome<CallResult<N>>>;
+  /** The value of a call that must succeed. */
+  value<N extends CallName>(name: N, input: CallInput<N>): Promise<CallResult<N>>;
+  /** Files the desk was given. */
+  readonly saved: MadeFile[];
+  readonly folder: string;
+  readonly faults: unknown[];
+}
+
+/** A real workbench on a fresh data folder, called as a host calls it; closed and removed when the test ends. */
+export function openedWorkbench(files: Partial<FileDesk> = {}): TestWorkbench {
+  const folder = mkdtempSync(join(tmpdir(), 'chargewright-workbench-'));
+  const saved: MadeFile[] = [];
+  const faults: unknown[] = [];
+  const desk: FileDesk = {
+    save: (file) => {
+      saved.push(file);
+      return Promise.resolve({ as: 'saved', path: file.fileName });
+    },
+    choose: (): Promise<Choosing> => Promise.resolve({ as: 'cancelled' }),
+    ...files,
+  };
+  const workbench = openWorkbench({ dataFolder: folder, host: 'loopback', version: '0.0.0', files: desk });
+  onTestFinished(() => {
+    workbench.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+  const call: TestWorkbench['call'] = async (name, input) =>
+    (await answer(workbench.handlers, name, input, (_, fault) => faults.push(fault))) as Outcome<
+      CallResult<typeof name>
+    >;
+  const value: TestWorkbench['value'] = async (name, input) => {
+    const outcome = await call(name, input);
+    if (!outcome.ok) throw new Error(`${name}: ${outcome.error.message}`);
+    return outcome.value;
+  };
+  return { call, value, saved, folder, faults };
+}
