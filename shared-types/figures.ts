@@ -1,56 +1,80 @@
+import type { EnergyMargin } from './comparison.ts';
 import { minorDigits, toMajor, type Money } from './money.ts';
 
 /*
- * How figures are written, on screen, on the sheet and in sentences alike: true minus, narrow no-break space before the
- * per cent sign, thousands by locale.
+ * How figures are written, on screen, on the sheet and in sentences alike: a true minus, a narrow no-break space before
+ * the per cent sign, units bound to their figures, thousands by locale.
  */
 
+const trueMinus = '\u2212';
 const narrowSpace = '\u202f';
-const minus = '\u2212';
+const hardSpace = '\u00a0';
 
-/** The language the screens are written in. */
-export const locale = 'en-GB';
+/** The language of the words; sentences and sheets take their figures in it too. */
+export const wordsLocale = 'en-GB';
 
-const withTrueMinus = (text: string): string => text.replace(/-/g, minus);
-
-/** A number with a fixed count of decimals. */
-export function number(value: number, decimals = 0): string {
-  return withTrueMinus(
-    new Intl.NumberFormat(locale, {
-      minimumFractionDigits: decimals,
-      maximumFractionDigits: decimals,
-      signDisplay: 'negative',
-    }).format(value),
-  );
+export interface NumberStyle {
+  readonly digits?: number;
+  readonly signed?: boolean;
+  /** Keep trailing zeros, so that figures under each other line up. */
+  readonly fixed?: boolean;
+  /** The rider's own when left out. */
+  readonly locale?: string | undefined;
 }
 
-/** A share as a whole percentage: 0.31 -> `31 %`. */
-export function percent(share: number): string {
-  return `${number(share * 100)}${narrowSpace}%`;
+/** A number with a true minus; rounding never leaves a signed zero. What is no number is a dash. */
+export function formatNumber(value: number, style: NumberStyle = {}): string {
+  const { digits = 0, signed = false, fixed = false, locale } = style;
+  if (!Number.isFinite(value)) return '–';
+  const format = new Intl.NumberFormat(locale, {
+    minimumFractionDigits: fixed ? digits : 0,
+    maximumFractionDigits: digits,
+    signDisplay: signed ? 'exceptZero' : 'negative',
+  });
+  return format.format(value).replace('-', trueMinus);
 }
 
-/** A share with its sign: 0.31 -> `+31 %`, -0.18 -> `−18 %`. */
-export function signedPercent(share: number): string {
-  return `${Math.round(share * 100) > 0 ? '+' : ''}${percent(share)}`;
+/** Number and unit, kept on one line. */
+export function withUnit(value: number, unit: string, style: NumberStyle = {}): string {
+  return `${formatNumber(value, style)}${hardSpace}${unit}`;
 }
 
-/** An energy margin: `+31 %`, or `more than +300 %` where the search stopped. */
-export function marginText(margin: { readonly value: number; readonly capped: boolean }): string {
-  return margin.capped ? `more than ${signedPercent(margin.value)}` : signedPercent(margin.value);
+const wholeWattHoursFrom = 10;
+
+/** Below 10 Wh a tenth matters to a phone; above it does not. */
+export function wattHours(value: number, locale?: string): string {
+  return withUnit(value, 'Wh', { digits: Math.abs(value) < wholeWattHoursFrom ? 1 : 0, locale });
 }
 
-/** Money with its currency code: whole units where there are no cents, for example `84 EUR`, `12.50 EUR`. */
-export function moneyText(value: Money): string {
-  const whole = value.minor % 10 ** minorDigits(value.currency) === 0;
-  return `${number(toMajor(value), whole ? 0 : minorDigits(value.currency))} ${value.currency}`;
+export function grams(value: number, locale?: string): string {
+  return withUnit(value, 'g', { locale });
 }
 
-/** A calendar date, `3 May 2027`, free of time zones. */
-export function dateText(isoDate: string): string {
-  return new Intl.DateTimeFormat(locale, {
-    day: 'numeric',
-    month: 'long',
-    year: 'numeric',
-    timeZone: 'UTC',
-  }).format(new Date(`${isoDate}T00:00:00Z`));
+/** A share as a percentage: 0.31 is `31 %`. */
+export function percent(share: number, style: NumberStyle = {}): string {
+  return `${formatNumber(share * 100, style)}${narrowSpace}%`;
+}
+
+/** The figure of a margin: `+31 %`; with no limit found, `over` the largest that was tried. */
+export function marginFigure(
+  { value, capped }: Pick<EnergyMargin, 'value' | 'capped'>,
+  locale?: string,
+): string {
+  return `${capped ? 'over ' : ''}${percent(value, { signed: true, locale })}`;
+}
+
+/** The amount alone, for columns whose head names the currency; whole amounts without decimals. */
+export function amount(value: Money, locale?: string): string {
+  const digits = minorDigits(value.currency);
+  const format = new Intl.NumberFormat(locale, {
+    minimumFractionDigits: digits,
+    maximumFractionDigits: digits,
+    trailingZeroDisplay: 'stripIfInteger',
+  });
+  return format.format(toMajor(value)).replace('-', trueMinus);
+}
+
+/** Amount and ISO 4217 code. */
+export function moneyText(value: Money, locale?: string): string {
+  return `${amount(value, locale)}${hardSpace}${value.currency}`;
 }

@@ -92,3 +92,6 @@ CREATE TABLE tour_left_at_home (
   item_id TEXT NOT NULL REFERENCES items (id) ON DELETE CASCADE,
   PRIMARY KEY (tour_id, position)
 ) STRICT, WITHOUT ROWID;
+
+-- Saving or removing an item looks for the rows that refer to it.
+CREATE INDEX tour_left_at_home_by_item ON tour_left_at_home (item_id);

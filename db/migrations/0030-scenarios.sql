@@ -24,3 +24,6 @@ CREATE TABLE scenario_kit (
   PRIMARY KEY (scenario_id, position),
   UNIQUE (scenario_id, item_id)
 ) STRICT, WITHOUT ROWID;
+
+-- Saving or removing an item looks for the rows that refer to it.
+CREATE INDEX scenario_kit_by_item ON scenario_kit (item_id);

@@ -42,7 +42,8 @@ export function insertRow(db: WriteDb, table: string, row: SqlRow): void {
 
 /** Replaces the row in place. Removing and adding it instead would set off the ON DELETE rules of what refers to it. */
 export function putRow(db: WriteDb, table: string, key: string, row: SqlRow): void {
-  const updates = Object.keys(row).map((column) => `${column} = excluded.${column}`);
+  const others = Object.keys(row).filter((column) => column !== key);
+  const updates = others.map((column) => `${column} = excluded.${column}`);
   const sql = `${insertSql(table, row)} ON CONFLICT (${key}) DO UPDATE SET ${updates.join(', ')}`;
   change(db, sql, ...Object.values(row));
 }

@@ -1,4 +1,4 @@
-import type { Comparison, EnergyMargin, ScenarioResult } from '../../shared-types/comparison.ts';
+import type { Comparison, ScenarioResult } from '../../shared-types/comparison.ts';
 import { dailyMeanWh, flowHeads, flows } from './daily-mean.ts';
 import {
   countText,
@@ -29,7 +29,7 @@ const scorecardColumns: readonly TextColumn[] = [
   { head: 'Grams', align: 'right' },
   { head: 'Front g', align: 'right' },
   { head: 'Margin', align: 'right' },
-  { head: 'Limited by', align: 'left' },
+  { head: 'First flat', align: 'left' },
 ];
 const ledgerColumns: readonly TextColumn[] = [
   ...scenarioColumns,
@@ -41,10 +41,12 @@ function rankAndLabel(comparison: Comparison, scenario: ScenarioResult): readonl
   return [score === undefined ? '' : String(score.rank), scenario.label];
 }
 
-/** The device may be cut, the day not. */
-function limitText({ limitedBy }: EnergyMargin): string {
-  if (limitedBy === null) return nothing;
-  return shortfallText({ ...limitedBy, device: cut(oneLine(limitedBy.device), deviceWidth) });
+/** What runs flat first: under the plan where it fails, at the margin where it holds. The device may be cut, the day not. */
+function limitText({ firstShort, margin }: ScenarioResult): string {
+  const limit = firstShort ?? margin.limitedBy;
+  return limit === null
+    ? nothing
+    : shortfallText({ ...limit, device: cut(oneLine(limit.device), deviceWidth) });
 }
 
 function scorecardLines(comparison: Comparison): readonly string[] {
@@ -54,7 +56,7 @@ function scorecardLines(comparison: Comparison): readonly string[] {
     decimalText(scenario.mass.carriedG),
     decimalText(scenario.mass.frontWheelG),
     marginText(scenario.margin),
-    limitText(scenario.margin),
+    limitText(scenario),
   ]);
   return textTable(scorecardColumns, rows);
 }
@@ -88,7 +90,7 @@ function bullets(texts: readonly string[]): readonly string[] {
 function tourLines({ tour, histories }: Comparison): readonly string[] {
   const demand = `${whText(tour.demandWhPerDay)} Wh a day`;
   const drawn = countText(histories, 'history', 'histories');
-  return paragraph(`${tour.label}: ${tour.summary} Use ${demand}, ${drawn}.`);
+  return paragraph(`${tour.label}: ${tour.summary}. Use ${demand}, ${drawn}.`);
 }
 
 /** No-break spaces have done their work once the lines are broken; many terminals and mail readers show them badly. */

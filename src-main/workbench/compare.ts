@@ -1,5 +1,6 @@
 import type { Advice, Comparison, ScenarioResult, ScoredRow } from '../../shared-types/comparison.ts';
-import { dateText } from '../../shared-types/figures.ts';
+import { fullDate } from '../../shared-types/dates.ts';
+import { wordsLocale } from '../../shared-types/figures.ts';
 import type { Item, ItemKind } from '../../shared-types/item.ts';
 import type { Scenario } from '../../shared-types/scenario.ts';
 import type { Preferences, Settings } from '../../shared-types/settings.ts';
@@ -77,5 +78,5 @@ function describeTour(model: TourModel, items: readonly Item[]): Comparison['tou
 
 function summary(tour: Tour, wallNights: number): string {
   const days = tourDays(tour);
-  return `${tour.label}, ${days} ${days === 1 ? 'day' : 'days'} from ${dateText(tour.startDate)}, a wall on ${wallNights} of ${days} nights`;
+  return `${days} ${days === 1 ? 'day' : 'days'} from ${fullDate(tour.startDate, wordsLocale)}, a wall on ${wallNights} of ${days} nights`;
 }

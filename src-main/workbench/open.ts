@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { todayFrom } from '../../shared-types/dates.ts';
 import { success } from '../../shared-types/outcome.ts';
 import { loadDemoIfEmpty } from '../catalogue/demo.ts';
 import { openCatalogue } from '../catalogue/open.ts';
@@ -52,13 +53,8 @@ export function openWorkbench(options: WorkbenchOptions): Workbench {
       about: () => success({ version, host, dataFolder, climateCredit }),
       ...catalogueCalls(catalogue),
       ...comparisonCalls(run),
-      ...sheetCalls(run, files, version, today),
+      ...sheetCalls(run, files, version, () => todayFrom(new Date())),
     },
     close: () => catalogue.close(),
   };
-}
-
-/** Today on the rider's own calendar. */
-function today(): string {
-  return new Date().toLocaleDateString('sv');
 }

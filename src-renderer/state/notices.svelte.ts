@@ -6,8 +6,9 @@ export interface Notice {
 }
 
 const mostShown = 3;
-/** Long enough to read the sentence and reach its button; failures stay until they are closed. */
-const newsStaysMs = 30_000;
+/** Long enough to read a sentence, and where there is an undo to think about it; failures stay until they are closed. */
+const newsStaysMs = 10_000;
+const undoStaysMs = 30_000;
 
 /** What happened, said once: news with an undo where there is one, and failures. */
 export class NoticesState {
@@ -16,7 +17,7 @@ export class NoticesState {
 
   tell(text: string, undo: (() => void) | null = null): void {
     const id = this.#add({ text, tone: 'news', undo });
-    setTimeout(() => this.close(id), newsStaysMs);
+    setTimeout(() => this.close(id), undo === null ? newsStaysMs : undoStaysMs);
   }
 
   fail(text: string): void {

@@ -177,7 +177,7 @@ export function comparisonFixture(changes: Partial<Comparison> = {}): Comparison
     tour: {
       id: 'tour-1',
       label: 'Coast and passes',
-      summary: '24 days from 3 May: 14 along the coast, 10 over the passes; a wall every fifth night.',
+      summary: '24 days from 3 May: 14 along the coast, 10 over the passes; a wall every fifth night',
       startDate: fixtureStart,
       days: fixtureDays,
       demandWhPerDay: fixtureDemandWhPerDay,
@@ -188,7 +188,7 @@ export function comparisonFixture(changes: Partial<Comparison> = {}): Comparison
     advice: {
       answer: 'Take the generator hub.',
       why: 'It carries every must-have with 31 % in hand; the panel falls short on the first dull days.',
-      notes: ['The banks are the cheapest, but need a wall every fifth night.'],
+      notes: ['The banks are the cheapest, but need a wall every fifth night'],
     },
     scores: scoresOf(scenarios),
     assumptions: assumptionsFixture,

@@ -47,9 +47,15 @@ function numberOrText(text: string, { decimalComma }: CellStyle): number | strin
   return plainNumber.test(dotted) ? Number(dotted) : text;
 }
 
+const flags: ReadonlyMap<string, boolean> = new Map([
+  ['yes', true],
+  ['true', true],
+  ['no', false],
+  ['false', false],
+]);
+
 function flagOrText(text: string): boolean | string {
-  const flags: Readonly<Record<string, boolean>> = { yes: true, true: true, no: false, false: false };
-  return flags[text.toLowerCase()] ?? text;
+  return flags.get(text.toLowerCase()) ?? text;
 }
 
 function moneyOf(text: string, style: CellStyle): { minor: number | string; currency: string } {

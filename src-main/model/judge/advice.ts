@@ -1,5 +1,11 @@
 import type { Advice, EnergyMargin, ScoredRow, Shortfall } from '../../../shared-types/comparison.ts';
-import { marginText, moneyText, number, percent } from '../../../shared-types/figures.ts';
+import {
+  formatNumber,
+  marginFigure,
+  moneyText,
+  percent,
+  wordsLocale,
+} from '../../../shared-types/figures.ts';
 import type { Money } from '../../../shared-types/money.ts';
 
 /** What the sentences are written from. */
@@ -51,16 +57,16 @@ export function advise(
 
 function take({ scenario }: Standing): string {
   const price =
-    scenario.toBuy.minor === 0 ? 'costs nothing more' : `costs ${moneyText(scenario.toBuy)} to complete`;
-  const rest = `weighs ${number(scenario.carriedG)} g and ${price}`;
+    scenario.toBuy.minor === 0 ? 'costs nothing more' : `costs ${inMoney(scenario.toBuy)} to complete`;
+  const rest = `weighs ${whole(scenario.carriedG)} g and ${price}`;
   if (scenario.margin.value < 0) {
-    return `${scenario.label} ranks first by your weights, but does not carry the plan: use must be cut by ${percent(-scenario.margin.value)}. It ${rest}.`;
+    return `${scenario.label} ranks first by your weights, but does not carry the plan: use must be cut by ${inPercent(-scenario.margin.value)}. It ${rest}.`;
   }
   return `Take ${scenario.label}. It carries ${spare(scenario.margin)} than you plan, ${rest}.`;
 }
 
 function spare(margin: EnergyMargin): string {
-  return `${margin.capped ? 'over ' : ''}${percent(margin.value)} more use`;
+  return `${margin.capped ? 'over ' : ''}${inPercent(margin.value)} more use`;
 }
 
 function whyBest(best: Standing, others: readonly Standing[]): string {
@@ -77,10 +83,10 @@ function against(best: AdvisedScenario, other: AdvisedScenario): string {
   const extraMinor = other.toBuy.minor - best.toBuy.minor;
   const extraFrontG = other.frontWheelG - best.frontWheelG;
   const points = [
-    `carries ${marginText(other.margin)}`,
-    ...(extraMinor > 0 ? [`costs ${moneyText({ ...other.toBuy, minor: extraMinor })} more`] : []),
-    ...(extraMinor < 0 ? [`costs ${moneyText({ ...other.toBuy, minor: -extraMinor })} less`] : []),
-    ...(extraFrontG >= 50 ? [`puts ${number(extraFrontG)} g more on the front wheel`] : []),
+    `carries ${marginFigure(other.margin, wordsLocale)}`,
+    ...(extraMinor > 0 ? [`costs ${inMoney({ ...other.toBuy, minor: extraMinor })} more`] : []),
+    ...(extraMinor < 0 ? [`costs ${inMoney({ ...other.toBuy, minor: -extraMinor })} less`] : []),
+    ...(extraFrontG >= 50 ? [`puts ${whole(extraFrontG)} g more on the front wheel`] : []),
   ];
   return `${other.label} ${points.join(', ')}.`;
 }
@@ -88,7 +94,7 @@ function against(best: AdvisedScenario, other: AdvisedScenario): string {
 function fails(scenario: AdvisedScenario): string {
   const first = scenario.firstShort;
   const when = first === null ? '' : ` or the ${lower(first.device)} runs flat on day ${first.day}`;
-  return `${scenario.label} does not carry the plan: use must be cut by ${percent(-scenario.margin.value)}${when}.`;
+  return `${scenario.label} does not carry the plan: use must be cut by ${inPercent(-scenario.margin.value)}${when}.`;
 }
 
 function nothingCarries(standings: readonly Standing[]): string {
@@ -96,7 +102,7 @@ function nothingCarries(standings: readonly Standing[]): string {
   if (closest.margin.value <= -1) {
     return 'No scenario keeps a must-have charged: the kits have no source that lasts, or no must-have could ever be full.';
   }
-  return `No scenario carries the plan. The nearest is ${closest.label}: use must be cut by ${percent(-closest.margin.value)}.`;
+  return `No scenario carries the plan. The nearest is ${closest.label}: use must be cut by ${inPercent(-closest.margin.value)}.`;
 }
 
 function whyNothing(standings: readonly Standing[]): string {
@@ -115,7 +121,7 @@ function closeCall(best: Standing, others: readonly Standing[]): string[] {
   const [second] = others;
   if (second === undefined || best.row.score - second.row.score >= closeScore) return [];
   return [
-    `It is close: by your weights ${second.scenario.label} scores ${number(second.row.score * 100)} of 100, the first ${number(best.row.score * 100)}.`,
+    `It is close: by your weights ${second.scenario.label} scores ${whole(second.row.score * 100)} of 100, the first ${whole(best.row.score * 100)}.`,
   ];
 }
 
@@ -124,7 +130,7 @@ function unconverted(standings: readonly Standing[]): string[] {
     .filter(({ scenario }) => scenario.notConverted.length > 0)
     .map(
       ({ scenario }) =>
-        `${scenario.label} also costs ${scenario.notConverted.map(moneyText).join(' and ')}, which is not converted and not counted.`,
+        `${scenario.label} also costs ${scenario.notConverted.map(inMoney).join(' and ')}, which is not converted and not counted.`,
     );
 }
 
@@ -139,4 +145,16 @@ function singleHistory(histories: number): string[] {
 /** Device labels stand inside a sentence; an abbreviation or a proper name in capitals keeps them. */
 function lower(label: string): string {
   return /^[A-Z][a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+}
+
+function whole(value: number): string {
+  return formatNumber(value, { locale: wordsLocale });
+}
+
+function inPercent(share: number): string {
+  return percent(share, { locale: wordsLocale });
+}
+
+function inMoney(value: Money): string {
+  return moneyText(value, wordsLocale);
 }

@@ -22,7 +22,7 @@ function opening(comparison: Comparison): Content[] {
   const use = `Use ${whText(tour.demandWhPerDay)} Wh a day; ${countText(histories, 'history', 'histories')}.`;
   return [
     riderText(documentTitle(comparison), { fontSize: size.title, bold: true }),
-    riderText(`${tour.summary} ${use}`, { color: ink.quiet, margin: [0, 1, 0, 7] }),
+    riderText(`${tour.summary}. ${use}`, { color: ink.quiet, margin: [0, 1, 0, 7] }),
     riderText(advice.answer, { fontSize: size.answer, bold: true }),
     riderText(advice.why, { fontSize: size.title, margin: [0, 2, 0, 0] }),
     ...advice.notes.map((note) => riderText(note, { color: ink.quiet, margin: [0, 2, 0, 0] })),

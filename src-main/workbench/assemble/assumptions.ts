@@ -1,5 +1,5 @@
 import type { Assumption } from '../../../shared-types/comparison.ts';
-import { number, percent } from '../../../shared-types/figures.ts';
+import { formatNumber, percent, wordsLocale } from '../../../shared-types/figures.ts';
 import type { Scenario } from '../../../shared-types/scenario.ts';
 import { bedtime, ridesFrom, wakesAt } from '../../model/flow/day-schedule.ts';
 import { angstromOvercast, angstromPerSunshine } from '../../model/sun/daily-radiation.ts';
@@ -29,7 +29,7 @@ export function sharedAssumptions({ tour, places, timeline }: TourModel): readon
     },
     {
       name: 'Light on a tilted panel',
-      value: `Hay-Davies sky, ground ${percent(groundReflectance)}`,
+      value: `Hay-Davies sky, ground ${inPercent(groundReflectance)}`,
       basis: 'default',
       source: 'Hay & Davies 1980; ground: common practice',
     },
@@ -47,29 +47,29 @@ export function sharedAssumptions({ tour, places, timeline }: TourModel): readon
     },
     {
       name: 'Charging a device',
-      value: `${percent(deviceEfficiencyIn)} of the plug's energy is stored`,
+      value: `${inPercent(deviceEfficiencyIn)} of the plug's energy is stored`,
       basis: 'default',
       source: 'common practice, 85 to 90 %',
     },
     {
       name: 'Charge taper',
-      value: `from ${percent(taperStart)} full`,
+      value: `from ${inPercent(taperStart)} full`,
       basis: 'default',
       source: 'Kollmeyer 2018, doi 10.17632/wykht8y7tg.1',
     },
     {
       name: 'Rider',
-      value: `${number(tour.riderW)} W at the pedals, ${number(tour.riderMassKg + tour.bicycleMassKg)} kg without kit`,
+      value: `${decimal(tour.riderW)} W at the pedals, ${decimal(tour.riderMassKg + tour.bicycleMassKg)} kg without kit`,
       basis: 'rider',
       source: 'tour',
     },
     {
       name: 'Air drag',
-      value: `${number(uprightDragAreaM2, 3)} m² drag area`,
+      value: `${decimal(uprightDragAreaM2, 3)} m² drag area`,
       basis: 'default',
       source: 'Tengattini & Bigazzi, 557 cyclists',
     },
-    { name: 'Step', value: `${number(timeline.stepHours * 60)} min`, basis: 'rider', source: 'settings' },
+    { name: 'Step', value: `${decimal(timeline.stepHours * 60)} min`, basis: 'rider', source: 'settings' },
   ];
 }
 
@@ -81,13 +81,13 @@ export function kitAssumptions(scenario: Scenario, lines: readonly CarriedItem[]
       return measured === null
         ? {
             name: item.label,
-            value: `${number(labelWh(item.capacity) * item.health, 1)} Wh in the cells, ${percent(item.efficiencyIn)} in, ${percent(item.efficiencyOut)} out`,
+            value: `${decimal(labelWh(item.capacity) * item.health, 1)} Wh in the cells, ${inPercent(item.efficiencyIn)} in, ${inPercent(item.efficiencyOut)} out`,
             basis: 'label',
-            source: `label × health ${percent(item.health)}`,
+            source: `label × health ${inPercent(item.health)}`,
           }
         : {
             name: item.label,
-            value: `${number(measured.value, 1)} Wh at the plug, full to empty`,
+            value: `${decimal(measured.value, 1)} Wh at the plug, full to empty`,
             basis: 'measured',
             source: `measured on ${measured.on}`,
           };
@@ -96,19 +96,19 @@ export function kitAssumptions(scenario: Scenario, lines: readonly CarriedItem[]
       item.measuredRatedW === null
         ? {
             name: item.label,
-            value: `${number(item.ratedW, 1)} W × ${percent(item.regulatorEfficiency)} regulator`,
+            value: `${decimal(item.ratedW, 1)} W × ${inPercent(item.regulatorEfficiency)} regulator`,
             basis: 'label',
             source: 'rating at 1000 W/m²',
           }
         : {
             name: item.label,
-            value: `${number(item.measuredRatedW.value, 1)} W at the plug`,
+            value: `${decimal(item.measuredRatedW.value, 1)} W at the plug`,
             basis: 'measured',
             source: `measured on ${item.measuredRatedW.on}`,
           },
       {
         name: 'Rack factor',
-        value: `${percent(scenario.placement.rackFactor)} of the light while riding`,
+        value: `${inPercent(scenario.placement.rackFactor)} of the light while riding`,
         basis: 'rider',
         source: 'scenario; common practice about 60 %',
       },
@@ -117,7 +117,7 @@ export function kitAssumptions(scenario: Scenario, lines: readonly CarriedItem[]
       item.power.as === 'rating'
         ? {
             name: item.label,
-            value: `${number(item.power.ratedW, 1)} W rating, reference generator`,
+            value: `${decimal(item.power.ratedW, 1)} W rating, reference generator`,
             basis: 'label',
             source: 'approval limits into 12 Ω; JIS C 9502 ratios',
           }
@@ -129,4 +129,12 @@ export function kitAssumptions(scenario: Scenario, lines: readonly CarriedItem[]
           },
     ),
   ];
+}
+
+function decimal(value: number, digits = 0): string {
+  return formatNumber(value, { digits, locale: wordsLocale });
+}
+
+function inPercent(share: number): string {
+  return percent(share, { locale: wordsLocale });
 }

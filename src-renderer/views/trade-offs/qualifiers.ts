@@ -13,8 +13,8 @@ export function costQualifier(cost: Cost, locale?: string): string {
   return [ownedPart(cost, locale), ...other].filter((part) => part !== '').join(' ');
 }
 
-function ownedPart({ toBuy, whole }: Cost, locale?: string): string {
-  if (toBuy.minor === 0) return 'all owned';
+function ownedPart({ toBuy, whole, lines }: Cost, locale?: string): string {
+  if (lines.length > 0 && lines.every(({ owned }) => owned)) return 'all owned';
   return whole.minor > toBuy.minor ? `of ${amount(whole, locale)}` : '';
 }
 

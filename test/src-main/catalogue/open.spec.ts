@@ -1,16 +1,28 @@
 import Database from 'better-sqlite3';
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, onTestFinished } from 'vitest';
 import { backupFolder } from '../../../src-main/catalogue/backup.ts';
-import { connectToWrite, inMemory } from '../../../src-main/catalogue/connection.ts';
-import { listItems, saveItem } from '../../../src-main/catalogue/items.ts';
-import { migrate } from '../../../src-main/catalogue/migrate.ts';
+import {
+  connectToRead,
+  connectToWrite,
+  inMemory,
+  type WriteDb,
+} from '../../../src-main/catalogue/connection.ts';
+import { listItems, saveItem, setItemState } from '../../../src-main/catalogue/items.ts';
+import { migrate, schemaVersion } from '../../../src-main/catalogue/migrate.ts';
 import { migrations } from '../../../src-main/catalogue/migrations.ts';
 import { openCatalogue } from '../../../src-main/catalogue/open.ts';
 import { NewerCatalogueError, StorageError } from '../../../src-main/catalogue/storage-error.ts';
 import { demoItems } from '../../../db/demo/demo.ts';
 import { opened, temporaryFile, temporaryFolder, thrownBy } from './temporary-catalogue.ts';
+
+const phone = demoItems[0]!;
+
+function savePhone(write: WriteDb): void {
+  const { id, ...draft } = phone;
+  saveItem(write, draft, id);
+}
 
 function fileMadeBy(work: (db: Database.Database) => void): string {
   const file = temporaryFile();
@@ -117,18 +129,16 @@ describe('openCatalogue()', () => {
 
   it('shows the read handle what the write handle saved', () => {
     const { read, write } = opened();
-    const [{ id, ...draft }] = demoItems as [(typeof demoItems)[number]];
-    saveItem(write, draft, id);
-    expect(listItems(read)).toEqual([{ ...draft, id }]);
+    savePhone(write);
+    expect(listItems(read)).toEqual([phone]);
   });
 
   it('keeps what was saved when opened again', () => {
     const file = temporaryFile();
     const first = openCatalogue(file);
-    const [{ id, ...draft }] = demoItems as [(typeof demoItems)[number]];
-    saveItem(first.write, draft, id);
+    savePhone(first.write);
     first.close();
-    expect(listItems(opened(file).read)).toEqual([{ ...draft, id }]);
+    expect(listItems(opened(file).read)).toEqual([phone]);
   });
 
   it('tidies side files away when closed', () => {
@@ -139,19 +149,50 @@ describe('openCatalogue()', () => {
 
   it('works in memory without touching the disk', () => {
     const { read, write } = opened(inMemory);
-    const [{ id, ...draft }] = demoItems as [(typeof demoItems)[number]];
-    saveItem(write, draft, id);
+    savePhone(write);
     expect(listItems(read)).toHaveLength(1);
     expect(existsSync(inMemory)).toBe(false);
+  });
+
+  it('keeps a save when the program dies before it closes', () => {
+    const file = temporaryFile();
+    savePhone(opened(file).write);
+    const afterwards = temporaryFile();
+    for (const part of ['', '-wal']) copyFileSync(`${file}${part}`, `${afterwards}${part}`);
+    expect(listItems(opened(afterwards).read)).toEqual([phone]);
+  });
+
+  it('loses nothing but the unfinished save in a crash', () => {
+    const file = temporaryFile();
+    const { write } = opened(file);
+    savePhone(write);
+    write.exec("BEGIN IMMEDIATE; UPDATE items SET label = 'Half saved'");
+    const afterwards = temporaryFile();
+    for (const part of ['', '-wal']) copyFileSync(`${file}${part}`, `${afterwards}${part}`);
+    write.exec('ROLLBACK');
+    expect(listItems(opened(afterwards).read)).toEqual([phone]);
+  });
+
+  it('opens twice, and both see what either saved', () => {
+    const file = temporaryFile();
+    const [first, second] = [opened(file), opened(file)];
+    savePhone(first.write);
+    setItemState(second.write, phone.id, 'retired');
+    expect(listItems(first.read)).toEqual([{ ...phone, state: 'retired' }]);
   });
 
   it('backs an older catalogue up before it migrates', () => {
     const file = temporaryFile();
     const older = connectToWrite(file);
     migrate(older, migrations.slice(0, 1));
+    savePhone(older);
     older.close();
-    opened(file);
-    expect(readdirSync(backupFolder(file))).toEqual([expect.stringMatching(/-step-10\.sqlite$/)]);
+    expect(listItems(opened(file).read)).toEqual([phone]);
+    const [copy = '', ...more] = readdirSync(backupFolder(file));
+    expect([copy, more]).toEqual([expect.stringMatching(/-step-10\.sqlite$/), []]);
+    const before = connectToRead(join(backupFolder(file), copy));
+    onTestFinished(() => void before.close());
+    expect([schemaVersion(before), listItems(before)]).toEqual([10, [phone]]);
   });
 
   it('makes no backup of a new or a current catalogue', () => {

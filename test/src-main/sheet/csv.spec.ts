@@ -196,7 +196,9 @@ describe('the figures of the CSV sheet', () => {
       { minor: 900, currency: 'JPY' },
     ];
     const hub = scenarioFixture('hub', { cost: { ...cost, notConverted } });
-    expect(rowOf(comparisonFixture({ scenarios: [hub] }))['not_converted']).toBe('CHF\u00a0120.00; JP¥900');
+    expect(rowOf(comparisonFixture({ scenarios: [hub] }))['not_converted']).toBe(
+      '120\u00a0CHF; 900\u00a0JPY',
+    );
   });
 
   it('never write an exponent or a thousands separator', () => {

@@ -33,16 +33,14 @@ describe('scorecard', () => {
   it('says that no limit was found when capped', () => {
     const margin = { value: 3, band: null, capped: true, limitedBy: null };
     expect(rowTexts(scenarioFixture('hub', { margin }))).toEqual(
-      expect.arrayContaining(['≥\u00a0+300\u202f%', 'no limit found']),
+      expect.arrayContaining(['over +300\u202f%', 'no limit found']),
     );
   });
 
   it('names amounts it could not convert', () => {
     const { cost } = scenarioFixture('hub');
     const notConverted = [{ minor: 12_000, currency: 'CHF' }];
-    expect(rowTexts(scenarioFixture('hub', { cost: { ...cost, notConverted } }))).toContain(
-      '+ CHF\u00a0120.00',
-    );
+    expect(rowTexts(scenarioFixture('hub', { cost: { ...cost, notConverted } }))).toContain('+ 120\u00a0CHF');
   });
 
   it('shows rank, price, grams, margin and limit', () => {
@@ -50,8 +48,8 @@ describe('scorecard', () => {
       '1',
       'Generator hub',
       '3 W hub in the front wheel, 10 Ah bank',
-      '€264.00',
-      'of €328.00',
+      '264\u00a0EUR',
+      'of 328\u00a0EUR',
       '714',
       '444',
       '+31\u202f%',

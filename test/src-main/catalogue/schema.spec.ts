@@ -1,0 +1,241 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { z } from 'zod';
+import { itemKinds, hubPower, deviceUse } from '../../../shared-types/item.ts';
+import { money } from '../../../shared-types/money.ts';
+import { port } from '../../../shared-types/port.ts';
+import { scenarioDraft } from '../../../shared-types/scenario.ts';
+import { preferences } from '../../../shared-types/settings.ts';
+import { dayStop, nights, tourDraft, trackProfile } from '../../../shared-types/tour.ts';
+import type { WriteDb } from '../../../src-main/catalogue/connection.ts';
+import { saveItem } from '../../../src-main/catalogue/items.ts';
+import { saveTour } from '../../../src-main/catalogue/tours.ts';
+import { randomItem, randomTour } from './random-drafts.ts';
+import { opened, openedDemo } from './temporary-catalogue.ts';
+
+/*
+ * The constraints are tried with raw SQL, past every schema. Numbers: each column is held against the schema of its field,
+ * so that the two cannot drift apart. A column left out of the list below fails the first test.
+ */
+
+const { device, bank, panel, converter, accessory } = itemKinds;
+const hub = itemKinds['generator-hub'];
+const charger = itemKinds['wall-charger'];
+const [deviceWh, deviceMAh] = device.shape.capacity.options;
+const [bankWh, bankMAh] = bank.shape.capacity.options;
+const [activity, day] = deviceUse.options;
+const [rating, curve] = hubPower.options;
+const leg = tourDraft.shape.legs.element;
+const coordinates = leg.shape.place.options[1];
+const grade = trackProfile.shape.grades.element;
+const curvePoint = curve.shape.points.element;
+const scale = preferences.shape.cost;
+
+const fieldOfColumn: Readonly<Record<string, z.ZodNumber>> = {
+  'items.quantity': accessory.shape.quantity,
+  'items.mass_g': accessory.shape.massG,
+  'items.price_minor': money.shape.minor,
+  'devices.capacity_wh': deviceWh.shape.wh,
+  'devices.capacity_mah': deviceMAh.shape.mAh,
+  'devices.cell_v': deviceMAh.shape.cellV,
+  'devices.health': device.shape.health,
+  'devices.spare_batteries': device.shape.spareBatteries,
+  'devices.use_riding_w': activity.shape.ridingW,
+  'devices.use_stop_w': activity.shape.stopW,
+  'devices.use_evening_w': activity.shape.eveningW,
+  'devices.use_night_w': activity.shape.nightW,
+  'devices.use_wh_per_day': day.shape.whPerDay,
+  'banks.capacity_wh': bankWh.shape.wh,
+  'banks.capacity_mah': bankMAh.shape.mAh,
+  'banks.cell_v': bankMAh.shape.cellV,
+  'banks.measured_deliverable_wh': bank.shape.measuredDeliverableWh.unwrap().shape.value,
+  'banks.health': bank.shape.health,
+  'banks.efficiency_in': bank.shape.efficiencyIn,
+  'banks.efficiency_out': bank.shape.efficiencyOut,
+  'banks.standby_w': bank.shape.standbyW,
+  'banks.self_discharge_pct_per_month': bank.shape.selfDischargePctPerMonth,
+  'banks.lights': bank.shape.lights,
+  'panels.rated_w': panel.shape.ratedW,
+  'panels.measured_rated_w': panel.shape.measuredRatedW.unwrap().shape.value,
+  'panels.temperature_coefficient_pct_per_k': panel.shape.temperatureCoefficientPctPerK,
+  'panels.noct_c': panel.shape.noctDegC,
+  'panels.regulator_efficiency': panel.shape.regulatorEfficiency,
+  'panels.start_w_per_m2': panel.shape.startWm2,
+  'generator_hubs.replaces_g': hub.shape.replacesG,
+  'generator_hubs.wheel_build_minor': money.shape.minor,
+  'generator_hubs.rated_w': rating.shape.ratedW,
+  'generator_hubs.idle_drag_10_w': hub.shape.idleDragW10,
+  'generator_hubs.idle_drag_30_w': hub.shape.idleDragW30,
+  'generator_hubs.wheel_circumference_m': hub.shape.wheelCircumferenceM,
+  'hub_curve_points.speed_kmh': curvePoint.shape.speedKmh,
+  'hub_curve_points.power_w': curvePoint.shape.powerW,
+  'converters.efficiency': converter.shape.efficiency,
+  'converters.start_speed_kmh': converter.shape.startSpeedKmh,
+  'wall_chargers.total_w': charger.shape.totalW,
+  'ports.power_w': port.shape.powerW,
+  'tours.rider_mass_kg': tourDraft.shape.riderMassKg,
+  'tours.bicycle_mass_kg': tourDraft.shape.bicycleMassKg,
+  'tours.rider_w': tourDraft.shape.riderW,
+  'legs.days': leg.shape.days,
+  'legs.lat_deg': coordinates.shape.latDeg,
+  'legs.lon_deg': coordinates.shape.lonDeg,
+  'legs.elevation_m': coordinates.shape.elevationM,
+  'legs.riding_h': leg.shape.ridingHours,
+  'legs.wall_outlets': nights.shape.wallOutlets,
+  'legs.post_outlets': nights.shape.postOutlets,
+  'day_stops.length_min': dayStop.shape.minutes,
+  'day_stops.outlets': dayStop.shape.outlets,
+  'day_stops.chance': dayStop.shape.chance,
+  'leg_tracks.distance_km': trackProfile.shape.distanceKm,
+  'leg_tracks.ascent_m': trackProfile.shape.ascentM,
+  'leg_tracks.descent_m': trackProfile.shape.descentM,
+  'leg_tracks.mean_elevation_m': trackProfile.shape.meanElevationM,
+  'leg_tracks.mean_lat_deg': trackProfile.shape.meanLatDeg,
+  'leg_tracks.mean_lon_deg': trackProfile.shape.meanLonDeg,
+  'leg_grades.grade_pct': grade.shape.gradePct,
+  'leg_grades.distance_share': grade.shape.share,
+  'scenarios.rack_factor': scenarioDraft.shape.placement.shape.rackFactor,
+  'scenario_kit.quantity': scenarioDraft.shape.kit.element.shape.quantity,
+  'criterion_scales.weight': scale.shape.weight,
+  'criterion_scales.satisfied': scale.shape.satisfied,
+  'criterion_scales.unacceptable': scale.shape.unacceptable,
+};
+
+/** Numbers that are no field of a draft: places in a list, the one row of settings, a flag, a choice. */
+const otherNumbers = /(\.|_)position$|^settings\.(id|step_min)$|^banks\.charges_while_serving$/;
+
+function numberColumns(db: WriteDb): string[] {
+  const sql = `SELECT t.name || '.' || c.name FROM pragma_table_list t, pragma_table_info(t.name) c
+    WHERE t.schema = 'main' AND t.name NOT LIKE 'sqlite%' AND c.type IN ('INTEGER', 'REAL')`;
+  return db.prepare<[], string>(sql).pluck().all();
+}
+
+/** The demo, and beside it what the demo lacks: a measured hub curve and a leg with a track. */
+function everyTableFilled(): WriteDb {
+  const { write } = openedDemo();
+  const sample = { seed: 1, numRuns: 60 };
+  const hubs = fc.sample(randomItem('generator-hub'), sample);
+  for (const draft of hubs) saveItem(write, draft);
+  for (const draft of fc.sample(randomTour(['demo-phone']), sample)) saveTour(write, draft);
+  return write;
+}
+
+function refusalOf(db: WriteDb, column: string, value: number): string {
+  const [table = '', name = ''] = column.split('.');
+  try {
+    db.prepare(`UPDATE ${table} SET ${name} = ?`).run(value);
+    return 'stored';
+  } catch (thrown) {
+    return thrown instanceof Error ? thrown.message : 'thrown';
+  }
+}
+
+describe('a number column', () => {
+  it('is held against the schema of its field', () => {
+    const { write } = opened(':memory:');
+    const known = numberColumns(write).filter((column) => !otherNumbers.test(column));
+    expect(Object.keys(fieldOfColumn).sort()).toEqual(known.sort());
+  });
+});
+
+describe('just outside its limits', () => {
+  it.each(Object.entries(fieldOfColumn))('%s is refused', (column, field) => {
+    const db = everyTableFilled();
+    const step = field.format === 'safeint' ? 1 : 0.001;
+    const name = column.split('.')[1] ?? '';
+    for (const value of [field.minValue! - step, field.maxValue! + step])
+      expect(refusalOf(db, column, value)).toContain(`CHECK constraint failed: ${name} BETWEEN`);
+  });
+});
+
+describe('raw SQL is refused', () => {
+  it.each([
+    ['an empty label', "UPDATE items SET label = ''"],
+    ['a label of spaces', "UPDATE items SET label = '   '"],
+    ['a label of 81 characters', "UPDATE items SET label = printf('%.81c', 'x')"],
+    ['an unknown kind', "UPDATE items SET kind = 'kettle' WHERE id = 'demo-cables'"],
+    ['an unknown state', "UPDATE items SET state = 'lent'"],
+    ['an unknown mount', "UPDATE items SET mount = 'trailer'"],
+    ['a currency in small letters', "UPDATE items SET price_currency = 'eur'"],
+    ['a currency of four letters', "UPDATE items SET price_currency = 'EURO'"],
+    ['an id in capitals', "UPDATE items SET id = 'Cables' WHERE id = 'demo-cables'"],
+    ['an id that starts with a hyphen', "UPDATE items SET id = '-x' WHERE id = 'demo-cables'"],
+    ['notes of 2001 characters', "UPDATE items SET notes = printf('%.2001c', 'x')"],
+    ['a capacity in two forms', "UPDATE devices SET capacity_wh = 10 WHERE item_id = 'demo-phone'"],
+    [
+      'a capacity in no form',
+      "UPDATE devices SET capacity_mah = NULL, cell_v = NULL WHERE item_id = 'demo-phone'",
+    ],
+    ['milliampere-hours without a voltage', "UPDATE banks SET cell_v = NULL WHERE item_id = 'demo-bank-20'"],
+    ['use in two forms', "UPDATE devices SET use_wh_per_day = 5 WHERE item_id = 'demo-phone'"],
+    ['use of half the activities', "UPDATE devices SET use_stop_w = NULL WHERE item_id = 'demo-phone'"],
+    ['an unknown importance', "UPDATE devices SET importance = 'luxury'"],
+    ['a measurement without its date', 'UPDATE banks SET measured_deliverable_on = NULL'],
+    ['a day that no calendar has', "UPDATE banks SET measured_deliverable_on = '2026-02-30'"],
+    ['a flag of 2', 'UPDATE banks SET charges_while_serving = 2'],
+    ['an unknown port standard', "UPDATE ports SET standard = 'barrel'"],
+    ['a ninth outlet', "UPDATE ports SET position = 8 WHERE direction = 'out'"],
+    ['a start date before 1900', "UPDATE tours SET start_date = '1899-12-31'"],
+    ['a start date in words', "UPDATE tours SET start_date = 'now'"],
+    ['a leg without station and coordinates', 'UPDATE legs SET station = NULL WHERE position = 0'],
+    ['a leg with station and latitude', 'UPDATE legs SET lat_deg = 41 WHERE position = 0'],
+    ['an unknown terrain', "UPDATE legs SET terrain_class = 'swamp'"],
+    ['an unknown night', "UPDATE leg_nights SET night = 'hammock'"],
+    ['an unknown method', "UPDATE scenarios SET method = 'wind'"],
+    ['an unknown placement', "UPDATE scenarios SET while_riding = 'aimed'"],
+    ['an unknown rule', "UPDATE scenarios SET at_wall = 'none'"],
+    ['second settings', "INSERT INTO settings VALUES (2, 'EUR', 'dark', NULL, 15)"],
+    ['a step of 7 minutes', 'UPDATE settings SET step_min = 7'],
+    ['an unknown theme', "UPDATE settings SET theme = 'sepia'"],
+    [
+      'a scale whose bounds are turned',
+      "UPDATE criterion_scales SET satisfied = 900 WHERE criterion = 'cost'",
+    ],
+    [
+      'a scale without extent',
+      "UPDATE criterion_scales SET unacceptable = satisfied WHERE criterion = 'margin'",
+    ],
+  ])('for %s', (_, sql) => {
+    expect(() => openedDemo().write.exec(sql)).toThrow(/CHECK constraint failed/);
+  });
+
+  it('for text where a number belongs', () => {
+    expect(() => openedDemo().write.exec("UPDATE items SET mass_g = 'heavy'")).toThrow(/cannot store TEXT/);
+  });
+
+  it('for a missing value', () => {
+    expect(() => openedDemo().write.exec('UPDATE tours SET label = NULL')).toThrow(/NOT NULL/);
+  });
+
+  it.each([
+    ['a figure of no item', "INSERT INTO wall_chargers (item_id, total_w) VALUES ('gone', 30)"],
+    [
+      'a figure of an item of another kind',
+      "INSERT INTO wall_chargers (item_id, total_w) VALUES ('demo-phone', 30)",
+    ],
+    ['a change of kind that leaves figures behind', "UPDATE items SET kind = 'bank' WHERE id = 'demo-phone'"],
+    ['a night of no leg', "INSERT INTO leg_nights VALUES ('demo-tour', 50, 0, 'wall')"],
+    ['a kit line of no item', "INSERT INTO scenario_kit VALUES ('demo-hub', 20, 'gone', 1)"],
+    ['the removal of an item in a kit', "DELETE FROM items WHERE id = 'demo-bank-20'"],
+    ['settings of no tour', "UPDATE settings SET tour_id = 'gone'"],
+  ])('for %s', (_, sql) => {
+    expect(() => openedDemo().write.exec(sql)).toThrow(/FOREIGN KEY constraint failed/);
+  });
+
+  it('for an item twice in one kit', () => {
+    const twice = "INSERT INTO scenario_kit VALUES ('demo-hub', 20, 'demo-hub-3', 1)";
+    expect(() => openedDemo().write.exec(twice)).toThrow(/UNIQUE/);
+  });
+});
+
+describe('an item that is removed', () => {
+  it('takes its figures, ports and place at home along', () => {
+    const { read, write } = openedDemo();
+    write.exec("INSERT INTO tour_left_at_home VALUES ('demo-tour', 0, 'demo-phone')");
+    write.exec("DELETE FROM items WHERE id = 'demo-phone'");
+    const left = ['devices', 'ports', 'tour_left_at_home'].map((table) =>
+      read.prepare(`SELECT count(*) FROM ${table} WHERE item_id = 'demo-phone'`).pluck().get(),
+    );
+    expect(left).toEqual([0, 0, 0]);
+  });
+});
