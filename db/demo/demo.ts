@@ -134,7 +134,7 @@ const sources: readonly Item[] = [
     measuredRatedW: null,
     temperatureCoefficientPctPerK: -0.4,
     noctDegC: 48,
-    regulatorEfficiency: 0.85,
+    regulatorEfficiency: 0.8,
     startWm2: 80,
     output: port('type-c-3a', 15),
   },
@@ -146,7 +146,7 @@ const sources: readonly Item[] = [
     measuredRatedW: null,
     temperatureCoefficientPctPerK: -0.4,
     noctDegC: 48,
-    regulatorEfficiency: 0.85,
+    regulatorEfficiency: 0.8,
     startWm2: 120,
     output: port('bc-1.2', 5),
   },
@@ -244,7 +244,7 @@ export const demoTours: readonly Tour[] = [
 const carried = (...itemIds: string[]) => itemIds.map((itemId) => ({ itemId, quantity: 1 }));
 
 const common = {
-  placement: { whileRiding: 'flat', atStops: 'aimed', inCamp: 'flat', rackFactor: 0.5 },
+  placement: { whileRiding: 'flat', atStops: 'aimed', inCamp: 'flat', rackFactor: 0.4 },
   rules: { atWall: 'devices-first', unsteadySource: 'bank-only' },
   notes: invented,
 } as const;
@@ -286,9 +286,9 @@ export const demoSettings: Settings = {
   tourId: 'demo-tour',
   stepMinutes: '15',
   preferences: {
-    cost: { weight: 0.25, satisfied: 0, unacceptable: 400 },
-    grams: { weight: 0.2, satisfied: 300, unacceptable: 1500 },
+    cost: { weight: 0.2, satisfied: 0, unacceptable: 400 },
+    grams: { weight: 0.15, satisfied: 300, unacceptable: 1500 },
     frontWheelGrams: { weight: 0.1, satisfied: 0, unacceptable: 800 },
-    margin: { weight: 0.45, satisfied: 0.5, unacceptable: -0.1 },
+    margin: { weight: 0.55, satisfied: 0.5, unacceptable: -0.1 },
   },
 };

@@ -11,8 +11,4 @@ export class Delay {
     clearTimeout(this.#timer);
     this.#timer = setTimeout(action, this.#waitMs);
   }
-
-  cancel(): void {
-    clearTimeout(this.#timer);
-  }
 }

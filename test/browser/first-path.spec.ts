@@ -1,0 +1,120 @@
+import { readFile } from 'node:fs/promises';
+import Papa from 'papaparse';
+import { describe, expect, it } from 'vitest';
+import type { Download, Page } from 'playwright-core';
+import { browserLeftOut, whyLeftOut } from '../support/chromium.ts';
+import { riding } from './rider.ts';
+
+async function save(page: Page, button: string): Promise<Download> {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: button }).click(),
+  ]);
+  return download;
+}
+
+async function addCampLamp(page: Page, label: string): Promise<void> {
+  await page.getByRole('button', { name: 'Add item' }).click();
+  const form = page.getByRole('form', { name: 'New item' });
+  await form.getByLabel('Kind').selectOption('device');
+  await form.getByLabel('Label').fill(label);
+  await form.getByLabel('Mass of one').fill('80');
+  await form.getByLabel('Evening').fill('2.5');
+  await form.getByRole('button', { name: 'Add', exact: true }).click();
+  await page.getByRole('table', { name: 'Inventory' }).waitFor();
+}
+
+describe.skipIf(browserLeftOut)(`a rider’s first path${whyLeftOut}`, () => {
+  const rider = riding();
+
+  it('finds the demo compared, with an answer and three ranked methods', async () => {
+    const { page } = rider();
+    const rows = page.getByRole('table', { name: 'Scorecard' }).locator('tbody tr');
+    expect(await rows.count()).toBe(3);
+    expect(await page.locator('main').innerText()).toContain('Take Panel + buffer bank');
+    expect(await page.locator('canvas').count()).toBe(2);
+  });
+
+  it('adds a device through the form and sees the margin fall', async () => {
+    const { page, goTo, marginOf, settled } = rider();
+    await settled();
+    const before = await marginOf('Generator hub');
+    await goTo('Inventory');
+    await addCampLamp(page, 'Camp lamp');
+    await settled();
+    expect(await marginOf('Generator hub')).toBeLessThan(before);
+    expect(await page.getByRole('table', { name: 'Inventory' }).innerText()).toContain('Camp lamp');
+  });
+
+  it('exports the comparison as CSV with the figures on screen', async () => {
+    const { page, goTo, marginOf, settled } = rider();
+    await settled();
+    await goTo('Comparison sheet');
+    const download = await save(page, 'Save as CSV');
+    expect(download.suggestedFilename()).toMatch(/\.csv$/);
+    const text = (await readFile(await download.path(), 'utf8')).replace(/^\uFEFF/, '');
+    const { data, errors } = Papa.parse<Record<string, string>>(text, { header: true, skipEmptyLines: true });
+    expect(errors).toEqual([]);
+    expect(data).toHaveLength(3);
+    for (const row of data) {
+      expect(Math.round(Number(row['energy_margin_pct']))).toBe(await marginOf(row['scenario']!));
+    }
+  });
+
+  it('exports the comparison as a PDF', async () => {
+    const { page, goTo } = rider();
+    await goTo('Comparison sheet');
+    const download = await save(page, 'Save as PDF');
+    const bytes = await readFile(await download.path());
+    expect(bytes.subarray(0, 5).toString('latin1')).toBe('%PDF-');
+  });
+
+  it('shows what is allowed beside a field in error and stores nothing', async () => {
+    const { page, goTo } = rider();
+    await goTo('Inventory');
+    const table = page.getByRole('table', { name: 'Inventory' });
+    const before = await table.locator('tbody tr').count();
+    await page.getByRole('button', { name: 'Add item' }).click();
+    const form = page.getByRole('form', { name: 'New item' });
+    await form.getByLabel('Label').fill('Impossible phone');
+    await form.getByLabel('Mass of one').fill('-5');
+    await form.getByRole('button', { name: 'Add', exact: true }).click();
+    await form.getByText('a number from 0 to 20,000 g').waitFor();
+    expect(await form.getByLabel('Mass of one').getAttribute('aria-invalid')).toBe('true');
+    expect(await form.getByLabel('Label').inputValue()).toBe('Impossible phone');
+    await page.getByRole('link', { name: 'Back to the inventory' }).click();
+    await expect.poll(() => table.locator('tbody tr').count()).toBe(before);
+  });
+
+  it('re-runs the comparison when a field of an item is edited', async () => {
+    const { page, goTo, marginOf, settled } = rider();
+    await settled();
+    const before = await marginOf('Banks only');
+    await goTo('Inventory');
+    await page.getByRole('link', { name: '10 Ah bank, 10 W in' }).click();
+    await page.getByLabel('Health').fill('30');
+    await page.getByLabel('Health').blur();
+    await settled();
+    expect(await marginOf('Banks only')).toBeLessThan(before);
+  });
+
+  it('retires an item and takes it back by undo', async () => {
+    const { page, goTo } = rider();
+    await goTo('Inventory');
+    const row = page.getByRole('row', { name: /Reading tablet/ });
+    await row.getByRole('button', { name: /Retire/ }).click();
+    await expect.poll(() => row.count()).toBe(0);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => row.count()).toBe(1);
+  });
+
+  it('ranks anew as the weights are moved', async () => {
+    const { page } = rider();
+    const first = page.getByRole('table', { name: 'Scorecard' }).locator('tbody tr').first();
+    expect(await first.innerText()).toContain('Panel + buffer bank');
+    for (const name of ['Energy margin', 'To buy', 'On the front wheel']) {
+      await page.getByRole('slider', { name: new RegExp(name) }).fill('0');
+    }
+    await expect.poll(() => first.innerText()).toContain('Banks only');
+  });
+});

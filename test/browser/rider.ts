@@ -1,0 +1,75 @@
+import { afterAll, beforeAll, beforeEach, expect } from 'vitest';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { launchChromium } from '../support/chromium.ts';
+import { startApp, type RunningApp } from '../support/running-app.ts';
+
+/** What a rider has before them: the app in a window, and what they can read off it. */
+export interface Rider {
+  readonly page: Page;
+  /** Goes to a screen by its link in the navigation. */
+  goTo(screen: string): Promise<void>;
+  /** A scenario's margin in the standing summary, as a number of per cent. */
+  marginOf(scenario: string): Promise<number>;
+  /** Waits until nothing is being recomputed. */
+  settled(): Promise<void>;
+}
+
+/**
+ * Starts the built app once for a file and gives each test a fresh window on it. Any error in the page's console fails the
+ * test that caused it.
+ */
+export function riding(options: { readonly colorScheme?: 'light' | 'dark' } = {}): () => Rider {
+  let app: RunningApp;
+  let browser: Browser;
+  let context: BrowserContext;
+  let rider: Rider;
+  const faults: string[] = [];
+
+  beforeAll(async () => {
+    app = await startApp();
+    browser = await launchChromium();
+  });
+  afterAll(async () => {
+    await browser.close();
+    await app.stop();
+  });
+  beforeEach(async () => {
+    faults.length = 0;
+    context = await browser.newContext({
+      viewport: { width: 1280, height: 800 },
+      locale: 'en-GB',
+      colorScheme: options.colorScheme ?? 'light',
+    });
+    const page = await context.newPage();
+    page.on('pageerror', (error) => faults.push(error.message));
+    page.on('console', (message) => {
+      if (message.type() === 'error') faults.push(message.text());
+    });
+    await page.goto(app.address());
+    await page.getByRole('table', { name: 'Scorecard' }).waitFor();
+    rider = riderOn(page);
+    return async () => {
+      await context.close();
+      expect(faults).toEqual([]);
+    };
+  });
+  return () => rider;
+}
+
+function riderOn(page: Page): Rider {
+  const summary = page.getByRole('region', { name: 'Energy margins now' });
+  return {
+    page,
+    goTo: (screen) => page.getByRole('navigation').getByRole('link', { name: screen, exact: true }).click(),
+    settled: async () => {
+      // A save starts the comparison a moment later; wait for it to begin and end.
+      await page.waitForTimeout(400);
+      await expect.poll(() => summary.getAttribute('aria-busy'), { timeout: 10_000 }).toBe('false');
+    },
+    marginOf: async (scenario) => {
+      const line = summary.getByRole('listitem').filter({ hasText: scenario });
+      const figure = await line.locator('b').innerText();
+      return Number(figure.replace('\u2212', '-').replace(/[^-\d]/g, ''));
+    },
+  };
+}

@@ -1,0 +1,81 @@
+import { describe, expect, it } from 'vitest';
+import { answer } from '../../shared-types/answer.ts';
+import { callNames, contract, type Handlers } from '../../shared-types/contract.ts';
+import { failure, success } from '../../shared-types/outcome.ts';
+
+const seen: unknown[] = [];
+const handlers = Object.fromEntries(
+  callNames.map((name) => [name, (input: unknown) => (seen.push(input), success(name))]),
+) as unknown as Handlers;
+const ask = (name: unknown, input: unknown, other: Partial<Handlers> = {}) => {
+  seen.length = 0;
+  const faults: unknown[] = [];
+  return answer({ ...handlers, ...other }, name, input, (_, fault) => faults.push(fault)).then((outcome) => ({
+    outcome,
+    faults,
+  }));
+};
+
+describe('answer()', () => {
+  it.each(['nothing.like.it', '__proto__', 'constructor', '', 7, null, undefined, {}])(
+    'knows no call named %j',
+    async (name) => {
+      const { outcome } = await ask(name, {});
+      expect(outcome).toMatchObject({ ok: false, error: { code: 'unknown-call' } });
+      expect(seen).toEqual([]);
+    },
+  );
+
+  it('hands no handler an input its schema refuses, and says why', async () => {
+    const { outcome } = await ask('tours.remove', { id: 'NOT AN ID' });
+    expect(outcome).toMatchObject({
+      ok: false,
+      error: { code: 'bad-input', fields: [{ path: 'id', got: '"NOT AN ID"' }] },
+    });
+    expect(seen).toEqual([]);
+  });
+
+  it('refuses a field that is not in the schema', async () => {
+    const { outcome } = await ask('items.list', { extra: 1 });
+    expect(outcome).toMatchObject({ error: { fields: [{ allowed: 'no field named extra' }] } });
+  });
+
+  it.each(['text', 7, null, [], undefined])('refuses %j as an input', async (input) => {
+    expect((await ask('items.list', input)).outcome).toMatchObject({
+      ok: false,
+      error: { code: 'bad-input' },
+    });
+  });
+
+  it('passes on what a handler answers, good or bad', async () => {
+    expect((await ask('items.list', {})).outcome).toEqual(success('items.list'));
+    const refused = failure('not-found', 'Gone.');
+    expect((await ask('tours.remove', { id: 'a' }, { 'tours.remove': () => refused })).outcome).toEqual(
+      refused,
+    );
+  });
+
+  it('reports a handler that throws and answers with no detail of it', async () => {
+    const fault = new Error('secret path');
+    const { outcome, faults } = await ask(
+      'items.list',
+      {},
+      {
+        'items.list': () => {
+          throw fault;
+        },
+      },
+    );
+    expect(faults).toEqual([fault]);
+    expect(outcome).toMatchObject({ ok: false, error: { code: 'internal' } });
+    expect(JSON.stringify(outcome)).not.toContain('secret');
+  });
+});
+
+describe('the contract', () => {
+  it('has an input schema for every call, and each refuses nonsense', () => {
+    for (const name of callNames) {
+      expect(contract[name].input.safeParse({ nonsense: true }).success).toBe(false);
+    }
+  });
+});

@@ -1,0 +1,114 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { AppState } from '../../../src-renderer/state/app-state.svelte.ts';
+import { draftOf } from '../../../src-renderer/state/draft-of.ts';
+import { startingScenario } from '../../../src-renderer/views/scenarios/new-scenario.ts';
+import { startingTour } from '../../../src-renderer/views/tours/new-tour.ts';
+import { FakeWorkbench } from '../support/fake-workbench.ts';
+
+describe('AppState', () => {
+  let workbench: FakeWorkbench;
+  let themes: string[];
+  let app: AppState;
+  beforeEach(async () => {
+    vi.useFakeTimers();
+    workbench = new FakeWorkbench();
+    themes = [];
+    app = new AppState(workbench.invoke, (theme) => themes.push(theme));
+    await app.start();
+  });
+  afterEach(() => vi.useRealTimers());
+
+  const runs = (): number => workbench.count('comparison.run');
+  const pause = (): Promise<unknown> => vi.advanceTimersByTimeAsync(1000);
+  const marginOf = (id: string) =>
+    app.comparison.current?.scenarios.find((each) => each.id === id)?.margin.value;
+
+  it('starts with every list read and one comparison made', () => {
+    expect(app.ready).toBe(true);
+    expect(app.inventory.rows.all.length).toBe(workbench.catalogue.items.length);
+    expect(app.tour?.id).toBe('demo-tour');
+    expect(app.comparison.current?.tour.id).toBe('demo-tour');
+    expect(runs()).toBe(1);
+  });
+
+  it('starts with nothing at all without a failure', async () => {
+    const empty = new FakeWorkbench({
+      items: [],
+      tours: [],
+      scenarios: [],
+      settings: { ...workbench.catalogue.settings, tourId: null },
+    });
+    const bare = new AppState(empty.invoke, () => undefined);
+    await bare.start();
+    expect([bare.ready, bare.tour, bare.subject, bare.comparison.current]).toEqual([true, null, null, null]);
+    expect(bare.notices.shown).toEqual([]);
+  });
+
+  it('shows a changed device in the margin at once', async () => {
+    const before = marginOf('demo-panel')!;
+    await app.inventory.move('demo-camera', 'retired');
+    await pause();
+    expect(marginOf('demo-panel')).toBeGreaterThan(before);
+  });
+
+  it.each([
+    ['an item', () => app.inventory.save('demo-phone', draftOf(app.inventory.rows.find('demo-phone')!))],
+    ['a tour', () => app.tours.save('demo-tour', draftOf(app.tour!))],
+    ['a scenario', () => app.scenarios.save('demo-hub', draftOf(app.scenarios.rows.find('demo-hub')!))],
+    ['the currency', () => app.settings.save({ currency: 'JPY' })],
+    ['the step', () => app.settings.save({ stepMinutes: '60' })],
+  ])('compares again once %s is stored', async (_, save) => {
+    await save();
+    await pause();
+    expect(runs()).toBe(2);
+  });
+
+  it('does not compare again for a change of theme', async () => {
+    await app.settings.save({ theme: 'dark' });
+    await pause();
+    expect([runs(), themes]).toEqual([1, ['system', 'dark']]);
+  });
+
+  it('compares the tour the rider turns to', async () => {
+    const added = await app.tours.add(startingTour('2027-06-01'));
+    await app.settings.save({ tourId: added!.id });
+    await pause();
+    expect(app.comparison.current?.tour.id).toBe(added!.id);
+  });
+
+  it('falls back to a tour that is there when the current goes', async () => {
+    await app.tours.add(startingTour('2027-06-01'));
+    await app.tours.remove('demo-tour');
+    await pause();
+    expect(app.comparison.current?.tour.label).toBe('New tour');
+  });
+
+  it('has nothing to compare once the last scenario went', async () => {
+    for (const { id } of app.scenarios.rows.all) await app.scenarios.remove(id);
+    await pause();
+    expect([app.subject, app.comparison.current, app.comparison.updating]).toEqual([null, null, false]);
+  });
+
+  it('names the scenarios compared only when some are not', async () => {
+    expect(app.subject?.scenarioIds).toBeNull();
+    for (let i = 0; i < 4; i += 1) await app.scenarios.add(startingScenario());
+    expect(app.subject?.scenarioIds).toHaveLength(6);
+  });
+
+  it('ranks under new weights at once and stores them later', async () => {
+    const { preferences } = app.settings.current!;
+    const outcome = await app.weigh({ ...preferences, margin: { ...preferences.margin, weight: 0 } });
+    expect(outcome.ok).toBe(true);
+    expect([workbench.count('comparison.rank'), workbench.count('settings.save')]).toEqual([1, 0]);
+    await pause();
+    expect([workbench.count('settings.save'), runs()]).toEqual([1, 1]);
+  });
+
+  it('stores no weights that were refused', async () => {
+    const { preferences } = app.settings.current!;
+    await app.weigh({ ...preferences, cost: { ...preferences.cost, unacceptable: -5 } });
+    await pause();
+    expect(workbench.count('settings.save')).toBe(0);
+    expect(app.settings.current?.preferences).toEqual(preferences);
+  });
+});

@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest';
+import { failure, success, type Outcome } from '../../../shared-types/outcome.ts';
+import { Form, withValueAt } from '../../../src-renderer/state/form.svelte.ts';
+
+const refusal = failure('bad-input', 'item.massG: allowed is a number.', [
+  { path: 'item.massG', allowed: 'a number from 0 to 20,000 g', got: '-5' },
+]);
+
+/** A form over a store whose answers the test gives, in the order it likes. */
+function formWith(live: boolean) {
+  const stored: unknown[] = [];
+  const answers: ((outcome: Outcome<unknown>) => void)[] = [];
+  const form = new Form(
+    { label: 'Phone', massG: 190, input: { powerW: 18 }, outputs: [{ powerW: 5 }, { powerW: 7 }] },
+    {
+      root: 'item',
+      live,
+      store: (draft) => {
+        stored.push(draft);
+        return new Promise((resolve) => answers.push(resolve));
+      },
+    },
+  );
+  return { form, stored, answers };
+}
+
+const settle = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+
+describe('Form', () => {
+  it('keeps a refused value and says what is allowed beside it', async () => {
+    const { form, answers } = formWith(true);
+    form.set('massG', -5);
+    answers[0]!(refusal);
+    await settle();
+    expect(form.at('massG')).toBe(-5);
+    expect(form.errorAt('massG')).toBe('a number from 0 to 20,000 g');
+    expect(form.errorAt('label')).toBeNull();
+    expect(form.status).toBe('refused');
+  });
+
+  it('ignores a late refusal of a value that was corrected since', async () => {
+    const { form, answers } = formWith(true);
+    form.set('massG', -5);
+    form.set('massG', 5);
+    answers[1]!(success(null));
+    await settle();
+    answers[0]!(refusal);
+    await settle();
+    expect(form.errorAt('massG')).toBeNull();
+    expect(form.status).toBe('stored');
+  });
+
+  it('takes the messages away once the value is good', async () => {
+    const { form, answers } = formWith(true);
+    form.set('massG', -5);
+    answers[0]!(refusal);
+    await settle();
+    form.set('massG', 200);
+    answers[1]!(success(null));
+    await settle();
+    expect(form.errors).toEqual([]);
+  });
+
+  it('stores nothing by itself unless it is live', async () => {
+    const { form, stored, answers } = formWith(false);
+    form.set('label', 'Camera');
+    expect(stored).toEqual([]);
+    const submitted = form.submit();
+    answers[0]!(success(null));
+    expect(await submitted).toBe(true);
+    expect(stored).toMatchObject([{ label: 'Camera' }]);
+  });
+
+  it('places half an entry without storing it', () => {
+    const { form, stored } = formWith(true);
+    form.place('massG', Number.NaN);
+    expect(form.at('massG')).toBeNaN();
+    expect(stored).toEqual([]);
+  });
+
+  it('reaches into groups and lists by path', () => {
+    const { form, stored } = formWith(true);
+    form.set('outputs.1.powerW', 15);
+    expect(form.at('outputs')).toEqual([{ powerW: 5 }, { powerW: 15 }]);
+    expect(form.at('outputs.7.powerW')).toBeUndefined();
+    expect(stored).toMatchObject([{ label: 'Phone', outputs: [{ powerW: 5 }, { powerW: 15 }] }]);
+  });
+});
+
+describe('withValueAt()', () => {
+  it('never changes the value it copies from', () => {
+    const before = { a: { b: [1, 2] }, c: {} };
+    const after = withValueAt(before, ['a', 'b', '0'], 9);
+    expect(before).toEqual({ a: { b: [1, 2] }, c: {} });
+    expect(after).toEqual({ a: { b: [9, 2] }, c: {} });
+    expect((after as typeof before).c).toBe(before.c);
+  });
+});

@@ -1,0 +1,71 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import { Calls } from '../../../src-renderer/state/calls.ts';
+import { draftOf } from '../../../src-renderer/state/draft-of.ts';
+import { NoticesState } from '../../../src-renderer/state/notices.svelte.ts';
+import { ToursState } from '../../../src-renderer/state/tours.svelte.ts';
+import { startingTour } from '../../../src-renderer/views/tours/new-tour.ts';
+import { FakeWorkbench } from '../support/fake-workbench.ts';
+
+const settle = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+
+describe('ToursState', () => {
+  let workbench: FakeWorkbench;
+  let notices: NoticesState;
+  let tours: ToursState;
+  let changes: number;
+  beforeEach(async () => {
+    workbench = new FakeWorkbench();
+    notices = new NoticesState();
+    changes = 0;
+    tours = new ToursState(new Calls(workbench.invoke, notices), () => changes++);
+    await tours.load();
+    await tours.add(startingTour('2027-06-01'));
+    changes = 0;
+  });
+
+  const ids = (): string[] => tours.rows.all.map(({ id }) => id);
+
+  it.each([
+    ['no legs', { legs: [] }, 'tour.legs'],
+    ['a date that does not exist', { startDate: '2027-02-30' }, 'tour.startDate'],
+    ['an empty label', { label: '' }, 'tour.label'],
+  ])('keeps the stored tour when it is given %s', async (_, change, path) => {
+    const before = tours.rows.find('demo-tour')!;
+    const outcome = await tours.save('demo-tour', { ...draftOf(before), ...change });
+    expect(outcome.ok ? [] : outcome.error.fields).toMatchObject([{ path }]);
+    expect([tours.rows.find('demo-tour'), changes]).toEqual([before, 0]);
+  });
+
+  it('tells why a file is not a track and gives none', async () => {
+    expect(await tours.readTrack('notes.gpx', 'hello')).toBeNull();
+    expect(notices.shown).toMatchObject([{ tone: 'failure', text: 'notes.gpx is not a GPX track.' }]);
+  });
+
+  it('keeps its list when a removal fails', async () => {
+    await tours.remove('nothing');
+    expect(ids()).toHaveLength(2);
+  });
+
+  it('removes with an undo that puts the tour where it stood', async () => {
+    const before = ids();
+    const [first] = tours.rows.all;
+    await tours.remove(first!.id);
+    expect(ids()).toEqual(before.slice(1));
+    notices.undo(notices.shown.at(-1)!.id);
+    await settle();
+    expect(ids()).toEqual(before);
+    expect(tours.rows.find(first!.id)).toEqual(first);
+    expect(changes).toBe(2);
+  });
+
+  it('asks for a new comparison after a save', async () => {
+    const tour = draftOf(tours.rows.find('demo-tour')!);
+    await tours.save('demo-tour', { ...tour, riderW: 150 });
+    expect([tours.rows.find('demo-tour')?.riderW, changes]).toEqual([150, 1]);
+  });
+
+  it('reads a track without storing anything', async () => {
+    expect(await tours.readTrack('pass.gpx', '<gpx>')).toMatchObject({ name: 'pass.gpx', distanceKm: 412.3 });
+    expect([workbench.count('tours.save'), changes]).toEqual([1, 0]);
+  });
+});
