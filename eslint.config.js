@@ -89,6 +89,8 @@ export default ts.config(
       '@typescript-eslint/switch-exhaustiveness-check': 'error',
       // Flat typed arrays and fixed tables are indexed inside loops whose bounds are known.
       '@typescript-eslint/no-non-null-assertion': 'off',
+      // `{ id: _, ...rest }` is how a field is left out of a copy.
+      '@typescript-eslint/no-unused-vars': ['error', { ignoreRestSiblings: true }],
       eqeqeq: 'error',
     },
   },

@@ -5,11 +5,9 @@ interface Named {
 /** The rows of one list of the catalogue, in the order the workbench gave them. */
 export class Rows<Row extends Named> {
   all = $state.raw<readonly Row[]>([]);
-  loaded = $state(false);
 
   fill(rows: readonly Row[]): void {
     this.all = rows;
-    this.loaded = true;
   }
 
   find(id: string): Row | undefined {

@@ -7,11 +7,11 @@ import { startApp, type RunningApp } from '../support/running-app.ts';
 export interface Rider {
   readonly page: Page;
   /** Goes to a screen by its link in the navigation. */
-  goTo(screen: string): Promise<void>;
+  readonly goTo: (screen: string) => Promise<void>;
   /** A scenario's margin in the standing summary, as a number of per cent. */
-  marginOf(scenario: string): Promise<number>;
+  readonly marginOf: (scenario: string) => Promise<number>;
   /** Waits until nothing is being recomputed. */
-  settled(): Promise<void>;
+  readonly settled: () => Promise<void>;
 }
 
 /**

@@ -8,9 +8,9 @@ import type { Outcome } from '../../shared-types/outcome.ts';
 import { openWorkbench, type FileDesk, type MadeFile } from '../../src-main/workbench/open.ts';
 
 export interface TestWorkbench {
-  call<N extends CallName>(name: N, input: CallInput<N>): Promise<Outcome<CallResult<N>>>;
+  readonly call: <N extends CallName>(name: N, input: CallInput<N>) => Promise<Outcome<CallResult<N>>>;
   /** The value of a call that must succeed. */
-  value<N extends CallName>(name: N, input: CallInput<N>): Promise<CallResult<N>>;
+  readonly value: <N extends CallName>(name: N, input: CallInput<N>) => Promise<CallResult<N>>;
   /** Files the desk was given. */
   readonly saved: MadeFile[];
   readonly folder: string;

@@ -11,7 +11,7 @@ export interface TrackPoint {
 /** Grades are taken over stretches of this length: shorter ones mostly show the noise of the altimeter (common practice, no source). */
 const stretchKm = 0.2;
 /** Grades fall into bins of this width, %, and are held within the steepest road worth riding. */
-const binPct = 2;
+const binPct = 1;
 const steepestPct = 24;
 /** A shorter track is a point. */
 export const shortestTrackKm = 0.1;

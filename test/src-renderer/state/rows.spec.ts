@@ -19,13 +19,6 @@ describe('Rows', () => {
     expect(filled('a').find('b')).toBeUndefined();
   });
 
-  it('is not loaded until it was filled, even with nothing', () => {
-    const rows = new Rows<Row>();
-    expect(rows.loaded).toBe(false);
-    rows.fill([]);
-    expect(rows.loaded).toBe(true);
-  });
-
   it('replaces a row where it stands', () => {
     const rows = filled('a', 'b', 'c');
     rows.put({ id: 'b', label: 'new' });

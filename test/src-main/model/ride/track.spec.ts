@@ -16,7 +16,7 @@ describe('profileTrack()', () => {
   });
 
   it('finds the grade of an even climb', () => {
-    // 5 m in 100.08 m are 5 %, binned to 2 %: 4 or 6 % throughout.
+    // 4 m in 100.08 m are 4 %, in bins of 1 %.
     const profile = profileTrack('climb', [climb(101, 4)])!;
     expectNear(profile.distanceKm, 10.007, 0.01, 'distance, km');
     expectNear(profile.ascentM, 400, 1e-6, 'climb, m');

@@ -1,0 +1,87 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { AxeResults } from 'axe-core';
+import { describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { browserLeftOut, whyLeftOut } from '../support/chromium.ts';
+import { riding } from './rider.ts';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const screens = ['Inventory', 'Tours', 'Scenarios', 'Trade-offs', 'Comparison sheet', 'About'];
+const editors = ['#/inventory/demo-hub-3', '#/tours/demo-tour', '#/scenarios/demo-panel', '#/inventory/new'];
+
+/** What axe finds on the page as it stands, a line each. The page's own content policy holds: axe goes in by the debugger. */
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(axe);
+  const { violations: found } = await page.evaluate(() =>
+    (window as unknown as { axe: { run: () => Promise<AxeResults> } }).axe.run(),
+  );
+  return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`);
+}
+
+/** Asks a call from inside the page, as its own script would. */
+async function ask(page: Page, name: string, input: object): Promise<unknown> {
+  return page.evaluate(
+    async ([path, body]) => {
+      const response = await fetch(path!, {
+        method: 'POST',
+        headers: { 'content-type': 'application/json' },
+        body: body!,
+      });
+      return (await response.json()) as unknown;
+    },
+    [`/call/${name}`, JSON.stringify(input)],
+  );
+}
+
+describe.skipIf(browserLeftOut).each(['light', 'dark'] as const)(
+  `the screens in the %s theme${whyLeftOut}`,
+  (colorScheme) => {
+    const rider = riding({ colorScheme });
+
+    it.each(screens)('%s has nothing axe objects to', async (screen) => {
+      const { page, goTo, settled } = rider();
+      await goTo(screen);
+      await settled();
+      expect(await violations(page)).toEqual([]);
+    });
+
+    it.each(editors)('the editor at %s has nothing axe objects to', async (address) => {
+      const { page, settled } = rider();
+      await page.evaluate((hash) => {
+        location.hash = hash;
+      }, address);
+      await settled();
+      expect(await violations(page)).toEqual([]);
+    });
+
+    it('needs no sideways scrolling at 1024 x 700', async () => {
+      const { page, goTo, settled } = rider();
+      await page.setViewportSize({ width: 1024, height: 700 });
+      for (const screen of screens) {
+        await goTo(screen);
+        await settled();
+        const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+        expect(overflow, screen).toBeLessThanOrEqual(0);
+      }
+    });
+  },
+);
+
+describe.skipIf(browserLeftOut)(`the screens with nothing in them${whyLeftOut}`, () => {
+  const rider = riding();
+
+  it('say what to do next, and raise no error', async () => {
+    const { page, goTo } = rider();
+    for (const id of ['demo-banks', 'demo-panel', 'demo-hub']) await ask(page, 'scenarios.remove', { id });
+    await ask(page, 'tours.remove', { id: 'demo-tour' });
+    await page.reload();
+    await expect.poll(() => page.locator('main').innerText()).toContain('No tour to compare on yet');
+    await goTo('Tours');
+    await expect.poll(() => page.locator('main').innerText()).toContain('No tour yet');
+    await goTo('Scenarios');
+    await expect.poll(() => page.locator('main').innerText()).toContain('No scenario yet');
+    await goTo('Comparison sheet');
+    await expect.poll(() => page.locator('main').innerText()).toContain('No tour to compare on yet');
+  });
+});

@@ -1,0 +1,132 @@
+import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
+import { itemKinds, type ItemKind } from '../../../../shared-types/item.ts';
+import { scenarioDraft } from '../../../../shared-types/scenario.ts';
+import { tourDraft } from '../../../../shared-types/tour.ts';
+import { fieldsOf, shapeOf, type Field, type Shape } from '../../../../src-renderer/parts/fields/shape.ts';
+
+function shapeAt(fields: readonly Field[], key: string): Shape {
+  const found = fields.find((field) => field.key === key);
+  if (found === undefined) throw new Error(`no field ${key}`);
+  return found.shape;
+}
+
+const keys = (fields: readonly Field[]): string[] => fields.map(({ key }) => key);
+
+/** Parts that have a component, and so words, of their own. */
+const drawnByHand = new Set([
+  'legs',
+  'leftAtHome',
+  'place',
+  'terrain',
+  'track',
+  'grades',
+  'nights',
+  'pattern',
+  'kit',
+]);
+
+/** Every field of a form, those inside groups, lists and choices too. */
+function everyField(fields: readonly Field[]): Field[] {
+  return fields.flatMap((field) => {
+    const { shape } = field;
+    if ('fields' in shape) return [field, ...everyField(shape.fields)];
+    if ('options' in shape) return [field, ...shape.options.flatMap((option) => everyField(option.fields))];
+    return [field];
+  });
+}
+
+describe('fieldsOf()', () => {
+  it('finds no fields in a schema that is no object', () => {
+    expect(fieldsOf(z.string())).toEqual([]);
+  });
+
+  it('leaves out fixed values, which nobody fills in', () => {
+    expect(keys(fieldsOf(itemKinds.accessory))).not.toContain('kind');
+  });
+
+  // The whole point: a new field in a schema must not silently miss its place in the form.
+  it.each(Object.keys(itemKinds) as ItemKind[])('has a field for every entry of a %s', (kind) => {
+    const declared = Object.keys(itemKinds[kind].shape).filter((key) => key !== 'kind');
+    expect(keys(fieldsOf(itemKinds[kind]))).toEqual(declared);
+  });
+
+  it('looks through the rules that stand on a whole tour', () => {
+    expect(keys(fieldsOf(tourDraft))).toEqual(
+      expect.arrayContaining(['label', 'startDate', 'legs', 'riderMassKg', 'notes']),
+    );
+  });
+
+  it.each([...Object.entries(itemKinds), ['tour', tourDraft] as const, ['scenario', scenarioDraft] as const])(
+    'gives every field of %s words a rider can read',
+    (_, schema) => {
+      for (const { key, shape } of everyField(fieldsOf(schema))) {
+        if (drawnByHand.has(key)) continue;
+        expect('meta' in shape ? shape.meta.label : shape.label).toMatch(/^[A-Z]/);
+      }
+    },
+  );
+});
+
+describe('shapeOf()', () => {
+  const bank = fieldsOf(itemKinds.bank);
+  const hub = fieldsOf(itemKinds['generator-hub']);
+  const device = fieldsOf(itemKinds.device);
+
+  it('has no part for a schema it does not know', () => {
+    expect(shapeOf('anything', z.literal('device'))).toBeNull();
+    expect(shapeOf('anything', z.map(z.string(), z.string()))).toBeNull();
+  });
+
+  it.each([
+    ['label', 'text'],
+    ['quantity', 'number'],
+    ['massG', 'number'],
+    ['price', 'money'],
+    ['mount', 'choice'],
+    ['notes', 'text'],
+    ['health', 'share'],
+    ['efficiencyIn', 'share'],
+    ['standbyW', 'number'],
+    ['chargesWhileServing', 'flag'],
+    ['input', 'group'],
+    ['outputs', 'list'],
+    ['capacity', 'either'],
+    ['measuredDeliverableWh', 'optional'],
+  ])('draws %s of a bank as %s', (key, as) => {
+    expect(shapeAt(bank, key).as).toBe(as);
+  });
+
+  it('carries label, unit and range of the schema along', () => {
+    const mass = shapeAt(bank, 'massG');
+    expect('meta' in mass && mass.meta).toMatchObject({
+      label: 'Mass of one',
+      unit: 'g',
+      min: 0,
+      max: 20_000,
+    });
+  });
+
+  it('tells a date from any other text', () => {
+    const measured = shapeAt(bank, 'measuredDeliverableWh');
+    const on = 'fields' in measured ? shapeAt(measured.fields, 'on') : null;
+    expect(on?.as).toBe('date');
+    expect(shapeAt(fieldsOf(tourDraft), 'startDate').as).toBe('date');
+  });
+
+  it('finds the ways in which a capacity can be given', () => {
+    const capacity = shapeAt(device, 'capacity');
+    const options = 'options' in capacity ? capacity.options : [];
+    expect(options.map(({ value, fields }) => [value, keys(fields)])).toEqual([
+      ['wh', ['wh']],
+      ['mah', ['mAh', 'cellV']],
+    ]);
+  });
+
+  it('reaches the points of a measured power curve', () => {
+    const power = shapeAt(hub, 'power');
+    const curve = 'options' in power ? power.options.find(({ value }) => value === 'curve') : undefined;
+    const points = shapeAt(curve?.fields ?? [], 'points');
+    expect('fields' in points && keys(points.fields)).toEqual(['speedKmh', 'powerW']);
+  });
+});

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import type { Station } from '../../../../shared-types/climate.ts';
+import { place } from '../../../../shared-types/tour.ts';
+import { placeAs } from '../../../../src-renderer/views/tours/place.ts';
+
+const station = (name: string, latDeg: number, lonDeg: number): Station => ({
+  place: name,
+  country: 'Nowhere',
+  latDeg,
+  lonDeg,
+  elevationM: 300,
+  sunshineH: [],
+  minDegC: [],
+  maxDegC: [],
+  source: 'invented',
+});
+
+const stations = [station('East', 45, 20), station('West', 45, 5), station('Far east', 0, 179.5)];
+const at = (latDeg: number, lonDeg: number) =>
+  ({ as: 'coordinates', latDeg, lonDeg, elevationM: 0 }) as const;
+
+describe('placeAs()', () => {
+  it('keeps the coordinates when there is no station to turn to', () => {
+    expect(placeAs('station', at(45, 6), [])).toEqual(at(45, 6));
+  });
+
+  it('gives usable coordinates for a station nobody knows', () => {
+    const turned = placeAs('coordinates', { as: 'station', station: 'Unknown' }, stations);
+    expect(place.safeParse(turned).success).toBe(true);
+    expect(turned.as).toBe('coordinates');
+  });
+
+  it('leaves a place alone that is given that way already', () => {
+    const given = at(45, 6);
+    expect(placeAs('coordinates', given, stations)).toBe(given);
+  });
+
+  it('finds the station nearest to the coordinates', () => {
+    expect(placeAs('station', at(45, 6), stations)).toEqual({ as: 'station', station: 'West' });
+    expect(placeAs('station', at(45, 18), stations)).toEqual({ as: 'station', station: 'East' });
+  });
+
+  it('looks across the date line', () => {
+    expect(placeAs('station', at(0, -179.5), stations)).toEqual({ as: 'station', station: 'Far east' });
+  });
+
+  it('takes the coordinates of the station', () => {
+    expect(placeAs('coordinates', { as: 'station', station: 'East' }, stations)).toEqual({
+      as: 'coordinates',
+      latDeg: 45,
+      lonDeg: 20,
+      elevationM: 300,
+    });
+  });
+});
