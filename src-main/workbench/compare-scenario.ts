@@ -191,11 +191,11 @@ function legYields(model: TourModel, supply: Supply, rides: readonly LegRide[]):
   });
 }
 
-/** The kit in a line, sources and stores first, cables left out. */
+/** The kit in a line, cables left out; labels hold commas, so semicolons part them. */
 function carriesLine(lines: readonly CarriedItem[]): string {
   const named = lines.filter(({ item }) => item.kind !== 'accessory');
   if (named.length === 0) return 'nothing';
   return named
     .map(({ item, carried }) => (carried > 1 ? `${carried} × ${item.label}` : item.label))
-    .join(', ');
+    .join('; ');
 }

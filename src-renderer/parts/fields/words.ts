@@ -1,5 +1,5 @@
 import type { FieldMeta } from '../../../shared-types/field.ts';
-import { percent } from '../text/format.ts';
+import { percent } from '../../../shared-types/figures.ts';
 
 /** Heads of the groups that hold fields; a group has no label of its own in its schema. */
 const groupLabels: Readonly<Record<string, string>> = {

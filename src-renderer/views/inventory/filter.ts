@@ -10,7 +10,7 @@ export function filterItems(items: readonly Item[], filter: ItemFilter): readonl
       passesState(item, filter.state) &&
       words.every((word) => `${item.label} ${item.notes}`.toLowerCase().includes(word)),
   );
-  return shown.toSorted((one, other) => one.label.localeCompare(other.label));
+  return shown.toSorted((one, other) => one.label.localeCompare(other.label, undefined, { numeric: true }));
 }
 
 function passesState(item: Item, state: ItemFilter['state']): boolean {

@@ -1,5 +1,5 @@
 import type { DeviceUse, HubPower, Item, LabelCapacity } from '../../../shared-types/item.ts';
-import { percent, wattHours, withUnit } from '../../parts/text/format.ts';
+import { percent, wattHours, withUnit } from '../../../shared-types/figures.ts';
 
 /** Watt-hours of a label: as printed, or charge times the nominal voltage of the cells. */
 export function labelWh(capacity: LabelCapacity): number {

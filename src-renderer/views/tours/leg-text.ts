@@ -1,6 +1,6 @@
 import { fieldMeta } from '../../../shared-types/field.ts';
 import { terrainClass, type Leg, type Place } from '../../../shared-types/tour.ts';
-import { formatNumber, withUnit } from '../../parts/text/format.ts';
+import { formatNumber, withUnit } from '../../../shared-types/figures.ts';
 
 export function placeText(place: Place, locale?: string): string {
   if (place.as === 'station') return place.station;

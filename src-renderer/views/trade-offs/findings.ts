@@ -1,5 +1,5 @@
 import type { Comparison, DayLedger, ScenarioResult } from '../../../shared-types/comparison.ts';
-import { percent, wattHours } from '../../parts/text/format.ts';
+import { percent, wattHours } from '../../../shared-types/figures.ts';
 
 /** Less than this is rounding, not a finding, Wh. */
 const worthSayingWh = 0.05;

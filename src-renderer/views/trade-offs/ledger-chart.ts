@@ -3,8 +3,8 @@ import type { ChartTable } from '../../parts/charts/chart-table.ts';
 import type { Drawing, Series } from '../../parts/charts/drawing.ts';
 import type { LegendEntry } from '../../parts/charts/legend.ts';
 import type { Palette } from '../../parts/charts/palette.ts';
-import { dayMonth } from '../../parts/text/calendar.ts';
-import { wattHours } from '../../parts/text/format.ts';
+import { dayMonth } from '../../../shared-types/dates.ts';
+import { wattHours } from '../../../shared-types/figures.ts';
 import { axisLooks } from './axis-looks.ts';
 import { sourceWords, sumOfDays, type Source } from './findings.ts';
 

@@ -5,7 +5,7 @@ import type {
   ScenarioResult,
   Shortfall,
 } from '../../../shared-types/comparison.ts';
-import { amount, formatNumber, moneyText, percent } from '../../parts/text/format.ts';
+import { amount, formatNumber, moneyText, percent } from '../../../shared-types/figures.ts';
 
 /** What stands beside the price: what is owned already, and what could not be added up. */
 export function costQualifier(cost: Cost, locale?: string): string {

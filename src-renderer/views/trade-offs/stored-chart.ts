@@ -4,8 +4,8 @@ import type { Drawing, Point, Series } from '../../parts/charts/drawing.ts';
 import type { LegendEntry } from '../../parts/charts/legend.ts';
 import { faded, type Palette } from '../../parts/charts/palette.ts';
 import { looksOf, type Look } from '../../parts/marks/looks.ts';
-import { addDays, dayMonth } from '../../parts/text/calendar.ts';
-import { wattHours } from '../../parts/text/format.ts';
+import { addDays, dayMonth } from '../../../shared-types/dates.ts';
+import { wattHours } from '../../../shared-types/figures.ts';
 import { axisLooks } from './axis-looks.ts';
 
 const hoursPerDay = 24;

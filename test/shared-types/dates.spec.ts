@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import { addDays, dayMonth, fullDate, todayFrom } from '../../../../src-renderer/parts/text/calendar.ts';
+import { addDays, dayMonth, fullDate, todayFrom } from '../../shared-types/dates.ts';
 
 describe('calendar dates', () => {
   const zone = process.env['TZ'];

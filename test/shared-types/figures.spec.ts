@@ -3,11 +3,12 @@ import {
   amount,
   formatNumber,
   grams,
+  marginFigure,
   moneyText,
   percent,
   wattHours,
   withUnit,
-} from '../../../../src-renderer/parts/text/format.ts';
+} from '../../shared-types/figures.ts';
 
 // Typography by our own rules (looks): true minus U+2212, narrow no-break space U+202F before %, no-break space
 // U+00A0 before a unit. Separators of thousands and decimals as CLDR has them for the locale.
@@ -86,5 +87,17 @@ describe('money', () => {
 
   it('names the currency by its code', () => {
     expect(moneyText({ minor: 33_600, currency: 'EUR' }, 'en-GB')).toBe(`336${hard}EUR`);
+  });
+});
+
+describe('marginFigure()', () => {
+  it('does not pretend to know a margin beyond what was tried', () => {
+    const margin = { value: 3, band: null, capped: true, limitedBy: null };
+    expect(marginFigure(margin, 'en-GB')).toBe('over +300\u202f%');
+  });
+
+  it('writes a shortfall with a true minus', () => {
+    const margin = { value: -0.18, band: null, capped: false, limitedBy: { device: 'Phone', day: 3 } };
+    expect(marginFigure(margin, 'en-GB')).toBe('\u221218\u202f%');
   });
 });
