@@ -114,10 +114,12 @@ export type CriterionValues = Readonly<Record<Criterion, number>>;
 
 export interface ScoredRow {
   readonly id: string;
-  /** 1 is best; equal scores share a rank. */
+  /** 1 is best; equal scores share a rank. What is unacceptable ranks behind all that is not. */
   readonly rank: number;
   readonly score: number;
   readonly parts: CriterionValues;
+  /** Criteria in which the value lies beyond the rider's own "unacceptable". */
+  readonly unacceptable: readonly Criterion[];
   /** A scenario at least as good in every criterion and better in one; null when there is none. */
   readonly dominatedBy: string | null;
 }

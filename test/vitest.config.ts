@@ -34,6 +34,9 @@ export default defineConfig({
           testTimeout: 60_000,
           hookTimeout: 60_000,
           fileParallelism: false,
+          // A person waits longer than a second before giving up; and no other project takes the cores meanwhile.
+          expect: { poll: { timeout: 10_000 } },
+          sequence: { groupOrder: 1 },
         },
       },
     ],

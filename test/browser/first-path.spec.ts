@@ -115,6 +115,8 @@ describe.skipIf(browserLeftOut)(`a rider’s first path${whyLeftOut}`, () => {
     for (const name of ['Energy margin', 'To buy', 'On the front wheel']) {
       await page.getByRole('slider', { name: new RegExp(name) }).fill('0');
     }
-    await expect.poll(() => first.innerText()).toContain('Banks only');
+    await expect.poll(() => first.innerText()).toContain('Generator hub');
+    const last = page.getByRole('table', { name: 'Scorecard' }).locator('tbody tr').last();
+    expect(await last.innerText()).toContain('Beyond what you accept: energy margin');
   });
 });

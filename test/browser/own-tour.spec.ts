@@ -32,7 +32,9 @@ describe.skipIf(browserLeftOut)(`a rider’s own tour${whyLeftOut}`, () => {
     await enter(page, /Sustained power/, '100');
     await page.getByRole('button', { name: /^Edit / }).click();
     await enter(page, 'Days', '12');
-    await enter(page, 'Climate station', 'Riga');
+    await page.getByRole('radio', { name: 'Climate station' }).check();
+    await page.getByRole('combobox', { name: 'Climate station' }).fill('Riga');
+    await page.getByRole('combobox', { name: 'Climate station' }).blur();
     await page.getByLabel('Terrain', { exact: true }).selectOption('flat-paved');
     await enter(page, 'Nights in the pattern', '4');
     await settled();
@@ -93,7 +95,7 @@ describe.skipIf(browserLeftOut)(`a rider’s own tour${whyLeftOut}`, () => {
   it('can be removed, and put back', async () => {
     const { page, goTo } = rider();
     await goTo('Tours');
-    const row = page.getByRole('row', { name: /Along the gulf/ });
+    const row = page.getByRole('row', { name: /Invented demo tour/ });
     await row.getByRole('button', { name: /Remove/ }).click();
     await expect.poll(() => row.count()).toBe(0);
     await page.getByRole('button', { name: 'Undo' }).click();

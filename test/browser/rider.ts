@@ -14,8 +14,11 @@ export interface Rider {
   readonly settled: () => Promise<void>;
 }
 
+/** How long a rider waits for anything on a screen. */
+const patienceMs = 10_000;
+
 /**
- * Starts the built app once for a file and gives each test a fresh window on it. Any error in the page's console fails the
+ * Gives each test the built app on a fresh data folder, in a fresh window. Any error in the page's console fails the
  * test that caused it.
  */
 export function riding(options: { readonly colorScheme?: 'light' | 'dark' } = {}): () => Rider {
@@ -26,21 +29,21 @@ export function riding(options: { readonly colorScheme?: 'light' | 'dark' } = {}
   const faults: string[] = [];
 
   beforeAll(async () => {
-    app = await startApp();
     browser = await launchChromium();
   });
   afterAll(async () => {
     await browser.close();
-    await app.stop();
   });
   beforeEach(async () => {
     faults.length = 0;
+    app = await startApp();
     context = await browser.newContext({
       viewport: { width: 1280, height: 800 },
       locale: 'en-GB',
       colorScheme: options.colorScheme ?? 'light',
     });
     const page = await context.newPage();
+    page.setDefaultTimeout(patienceMs);
     page.on('pageerror', (error) => faults.push(error.message));
     page.on('console', (message) => {
       if (message.type() === 'error') faults.push(message.text());
@@ -50,6 +53,7 @@ export function riding(options: { readonly colorScheme?: 'light' | 'dark' } = {}
     rider = riderOn(page);
     return async () => {
       await context.close();
+      await app.stop();
       expect(faults).toEqual([]);
     };
   });

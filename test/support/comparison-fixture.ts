@@ -162,7 +162,7 @@ function scoresOf(scenarios: readonly ScenarioResult[]): readonly ScoredRow[] {
   return scenarios.map(({ id }, index) => {
     const score = best - step * index;
     const parts = { cost: score, grams: score, frontWheelGrams: score, margin: score };
-    return { id, rank: index + 1, score, parts, dominatedBy: null };
+    return { id, rank: index + 1, score, parts, unacceptable: [], dominatedBy: null };
   });
 }
 

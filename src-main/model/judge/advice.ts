@@ -1,12 +1,14 @@
 import type { Advice, EnergyMargin, ScoredRow, Shortfall } from '../../../shared-types/comparison.ts';
 import {
   formatNumber,
+  grams,
   marginFigure,
   moneyText,
   percent,
   wordsLocale,
 } from '../../../shared-types/figures.ts';
 import type { Money } from '../../../shared-types/money.ts';
+import { criteria } from '../../../shared-types/settings.ts';
 
 /** What the sentences are written from. */
 export interface AdvisedScenario {
@@ -52,13 +54,19 @@ export function advise(
   const notes = [...closeCall(best, others), ...unconverted(standings), ...singleHistory(histories)];
   const carrying = standings.filter(({ scenario }) => scenario.margin.value >= 0);
   if (carrying.length === 0) return { answer: nothingCarries(standings), why: whyNothing(standings), notes };
-  return { answer: take(best), why: whyBest(best, others), notes };
+  const answer = best.row.unacceptable.length > 0 ? noneAccepted(best) : take(best);
+  return { answer, why: whyBest(best, others), notes };
+}
+
+function noneAccepted({ row, scenario }: Standing): string {
+  const limits = row.unacceptable.map((name) => criteria[name].label.toLowerCase()).join(' and ');
+  return `No scenario stays within what you accept. The nearest by your weights is ${scenario.label}, beyond your limit in ${limits}.`;
 }
 
 function take({ scenario }: Standing): string {
   const price =
     scenario.toBuy.minor === 0 ? 'costs nothing more' : `costs ${inMoney(scenario.toBuy)} to complete`;
-  const rest = `weighs ${whole(scenario.carriedG)} g and ${price}`;
+  const rest = `weighs ${grams(scenario.carriedG, wordsLocale)} and ${price}`;
   if (scenario.margin.value < 0) {
     return `${scenario.label} ranks first by your weights, but does not carry the plan: use must be cut by ${inPercent(-scenario.margin.value)}. It ${rest}.`;
   }
@@ -86,7 +94,7 @@ function against(best: AdvisedScenario, other: AdvisedScenario): string {
     `carries ${marginFigure(other.margin, wordsLocale)}`,
     ...(extraMinor > 0 ? [`costs ${inMoney({ ...other.toBuy, minor: extraMinor })} more`] : []),
     ...(extraMinor < 0 ? [`costs ${inMoney({ ...other.toBuy, minor: -extraMinor })} less`] : []),
-    ...(extraFrontG >= 50 ? [`puts ${whole(extraFrontG)} g more on the front wheel`] : []),
+    ...(extraFrontG >= 50 ? [`puts ${grams(extraFrontG, wordsLocale)} more on the front wheel`] : []),
   ];
   return `${other.label} ${points.join(', ')}.`;
 }
@@ -119,7 +127,8 @@ function nearest(standings: readonly Standing[]): AdvisedScenario {
 
 function closeCall(best: Standing, others: readonly Standing[]): string[] {
   const [second] = others;
-  if (second === undefined || best.row.score - second.row.score >= closeScore) return [];
+  if (second === undefined || Math.abs(best.row.score - second.row.score) >= closeScore) return [];
+  if (best.row.unacceptable.length === 0 && second.row.unacceptable.length > 0) return [];
   return [
     `It is close: by your weights ${second.scenario.label} scores ${whole(second.row.score * 100)} of 100, the first ${whole(best.row.score * 100)}.`,
   ];

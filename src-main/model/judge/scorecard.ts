@@ -31,6 +31,11 @@ export function weightedScore(parts: CriterionValues, preferences: Preferences):
   return criterionNames.reduce((sum, name) => sum + preferences[name].weight * parts[name], 0) / weights;
 }
 
+/** Whether a value lies beyond what the rider accepts; the limit itself is still accepted. */
+export function isUnacceptable(value: number, scale: CriterionScale): boolean {
+  return scale.satisfied < scale.unacceptable ? value > scale.unacceptable : value < scale.unacceptable;
+}
+
 /** Whether `a` is at least as good as `b` in every criterion and better in one. */
 export function dominates(a: CriterionValues, b: CriterionValues): boolean {
   const gain = criterionNames.map((name) =>
@@ -39,21 +44,32 @@ export function dominates(a: CriterionValues, b: CriterionValues): boolean {
   return gain.every((each) => each >= 0) && gain.some((each) => each > 0);
 }
 
-/** Scores and ranks scenarios, best first; equal scores share a rank and keep the order of their ids. */
+/**
+ * Scores and ranks scenarios, best first; equal scores share a rank and keep the order of their ids. A scenario with a value
+ * the rider called unacceptable never outranks one without, whatever else it saves.
+ */
 export function scorecard(rows: readonly ScoreInput[], preferences: Preferences): readonly ScoredRow[] {
   const scored = rows
     .map(({ id, values }) => {
       const parts = Object.fromEntries(
         criterionNames.map((name) => [name, part(values[name], preferences[name])]),
       ) as Record<(typeof criterionNames)[number], number>;
-      return { id, values, parts, score: weightedScore(parts, preferences) };
+      const unacceptable = criterionNames.filter((name) => isUnacceptable(values[name], preferences[name]));
+      return { id, values, parts, unacceptable, score: weightedScore(parts, preferences) };
     })
-    .sort((a, b) => (Math.abs(b.score - a.score) > sameScore ? b.score - a.score : a.id < b.id ? -1 : 1));
-  return scored.map(({ id, parts, score, values }) => ({
-    id,
-    parts,
-    score,
-    rank: 1 + scored.filter((other) => other.score > score + sameScore).length,
+    .sort((a, b) => lead(b, a) || (a.id < b.id ? -1 : 1));
+  return scored.map(({ values, ...row }) => ({
+    ...row,
+    rank: 1 + scored.filter((other) => lead(other, row) > 0).length,
     dominatedBy: scored.find((other) => dominates(other.values, values))?.id ?? null,
   }));
+}
+
+type Standing = Pick<ScoredRow, 'score' | 'unacceptable'>;
+
+/** Above 0 when `a` ranks before `b`, below 0 when behind, 0 when they share a rank. */
+function lead(a: Standing, b: Standing): number {
+  const accepted = Number(a.unacceptable.length === 0) - Number(b.unacceptable.length === 0);
+  if (accepted !== 0) return accepted;
+  return Math.abs(a.score - b.score) > sameScore ? a.score - b.score : 0;
 }

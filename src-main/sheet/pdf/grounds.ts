@@ -1,4 +1,5 @@
 import type { Column, Content } from 'pdfmake/interfaces';
+import { allAssumptions } from '../../../shared-types/all-assumptions.ts';
 import type { Assumption, Comparison } from '../../../shared-types/comparison.ts';
 import { bar, bare, barColumnWidthPt, ink, riderText, section, size } from './look.ts';
 
@@ -11,12 +12,6 @@ const basisWords: Readonly<Record<Assumption['basis'], string>> = {
   default: 'default',
   rider: 'rider’s own',
 };
-
-/** All assumptions once each, though several scenarios rest on the same. */
-function assumptionsOf({ assumptions, scenarios }: Comparison): readonly Assumption[] {
-  const all = [...assumptions, ...scenarios.flatMap((scenario) => scenario.assumptions)];
-  return [...new Map(all.map((each) => [JSON.stringify(each), each])).values()];
-}
 
 function assumptionLine({ name, value, basis, source }: Assumption): Content {
   return {
@@ -35,7 +30,7 @@ function half(assumptions: readonly Assumption[]): Column {
 
 /** The figures the answer rests on, each with where it comes from. */
 export function assumptionList(comparison: Comparison): Content {
-  const all = assumptionsOf(comparison);
+  const all = allAssumptions(comparison);
   const middle = Math.ceil(all.length / 2);
   const columns: Content = {
     columns: [half(all.slice(0, middle)), half(all.slice(middle))],

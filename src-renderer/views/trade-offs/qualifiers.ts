@@ -6,6 +6,7 @@ import type {
   Shortfall,
 } from '../../../shared-types/comparison.ts';
 import { amount, formatNumber, moneyText, percent } from '../../../shared-types/figures.ts';
+import { criteria, type Criterion } from '../../../shared-types/settings.ts';
 
 /** What stands beside the price: what is owned already, and what could not be added up. */
 export function costQualifier(cost: Cost, locale?: string): string {
@@ -30,6 +31,11 @@ export function gramsQualifier(legs: readonly LegYield[], locale?: string): stri
   const minutes = dragMinutes(legs);
   if (minutes < minutesWorthSaying) return '';
   return `drag costs ${formatNumber(minutes, { locale })} min a day`;
+}
+
+/** Which figures lie beyond what the rider accepts. */
+export function unacceptableText(names: readonly Criterion[]): string {
+  return `Beyond what you accept: ${names.map((name) => criteria[name].label.toLowerCase()).join(', ')}.`;
 }
 
 /** Why the margin is no larger, or what fails when it is negative. */

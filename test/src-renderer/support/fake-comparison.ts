@@ -137,7 +137,7 @@ export function fakeScores(
     };
     const parts = Object.fromEntries(criterionNames.map((name) => [name, part(name)])) as ScoredRow['parts'];
     const score = criterionNames.reduce((sum, name) => sum + parts[name] * preferences[name].weight, 0);
-    return { id: result.id, score, parts, dominatedBy: null };
+    return { id: result.id, score, parts, unacceptable: [], dominatedBy: null };
   });
   return scored.toSorted((one, other) => other.score - one.score).map((row, i) => ({ ...row, rank: i + 1 }));
 }

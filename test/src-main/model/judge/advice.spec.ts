@@ -24,6 +24,7 @@ const ranked = (...rows: (readonly [id: string, score: number])[]): ScoredRow[] 
     score,
     rank: index + 1,
     parts: { cost: 0, grams: 0, frontWheelGrams: 0, margin: 0 },
+    unacceptable: [],
     dominatedBy: null,
   }));
 
@@ -35,7 +36,7 @@ describe('advise()', () => {
   it('names what to take with its margin, grams and price', () => {
     const { answer } = advise([scenario('a'), scenario('b')], ranked(['a', 0.8], ['b', 0.5]), 1);
     expect(answer).toBe(
-      'Take Kit a. It carries 31\u202f% more use than you plan, weighs 610 g and costs 84 EUR to complete.',
+      'Take Kit a. It carries 31\u202f% more use than you plan, weighs 610\u00a0g and costs 84\u00a0EUR to complete.',
     );
   });
 
@@ -55,6 +56,13 @@ describe('advise()', () => {
     const { answer } = advise([short('a', -0.1), scenario('b')], ranked(['a', 0.8], ['b', 0.5]), 1);
     expect(answer).toContain('ranks first by your weights, but does not carry the plan');
     expect(answer).not.toContain('Take');
+  });
+
+  it('says so when every scenario is beyond what the rider accepts', () => {
+    const rows = ranked(['a', 0.8], ['b', 0.5]).map((row) => ({ ...row, unacceptable: ['cost' as const] }));
+    expect(advise([scenario('a'), scenario('b')], rows, 200).answer).toBe(
+      'No scenario stays within what you accept. The nearest by your weights is Kit a, beyond your limit in to buy.',
+    );
   });
 
   it('says what is nearest when no scenario carries the plan', () => {
@@ -82,7 +90,7 @@ describe('advise()', () => {
   it('names money it did not convert', () => {
     const mixed = scenario('a', { notConverted: [{ minor: 1250, currency: 'USD' }] });
     expect(advise([mixed], ranked(['a', 0.8]), 200).notes).toEqual([
-      'Kit a also costs 12.50 USD, which is not converted and not counted.',
+      'Kit a also costs 12.50\u00a0USD, which is not converted and not counted.',
     ]);
   });
 });

@@ -75,6 +75,26 @@ describe('scorecard()', () => {
     ]);
   });
 
+  it('never ranks what is unacceptable before what is not', () => {
+    const rows = scorecard(
+      [
+        { id: 'cheap', values: values(0, 0, 0, -0.4) },
+        { id: 'dear', values: values(390, 990, 490, 0.02) },
+      ],
+      preferences,
+    );
+    expect(rows.map(({ id, rank, unacceptable }) => [id, rank, unacceptable])).toEqual([
+      ['dear', 1, []],
+      ['cheap', 2, ['margin']],
+    ]);
+    expect(rows[1]!.score).toBeGreaterThan(rows[0]!.score);
+  });
+
+  it('still accepts a value exactly at the limit', () => {
+    const [row] = scorecard([{ id: 'a', values: values(400, 1000, 500, 0) }], preferences);
+    expect(row!.unacceptable).toEqual([]);
+  });
+
   it('names what a dominated scenario is dominated by', () => {
     const rows = scorecard(
       [
