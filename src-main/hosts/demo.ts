@@ -11,6 +11,11 @@ import { runOrExit } from './run-or-exit.ts';
 const { project } = builtFolders(import.meta.dirname);
 const dataFolder = mkdtempSync(join(tmpdir(), 'chargewright-demo-'));
 
+// A reader such as `head` may close the pipe early: that ends the printing, not the demo.
+process.stdout.on('error', (fault: NodeJS.ErrnoException) => {
+  if (fault.code !== 'EPIPE') throw fault;
+});
+
 function print(text: string): void {
   console.log(text);
 }

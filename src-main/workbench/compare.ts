@@ -8,6 +8,7 @@ import { tourDays, type Tour } from '../../shared-types/tour.ts';
 import { meanDemandWhPerDay } from '../model/flow/demand.ts';
 import { advise } from '../model/judge/advice.ts';
 import { cautionsFor } from '../model/judge/cautions.ts';
+import type { DeviceModel } from '../model/storage/device.ts';
 import { scorecard } from '../model/judge/scorecard.ts';
 import { sharedAssumptions } from './assemble/assumptions.ts';
 import { carriedItems, travellingDevices } from './assemble/kit.ts';
@@ -27,20 +28,21 @@ export function compareScenarios(
 ): Comparison {
   const results = scenarios.map((scenario) => compareScenario(scenario, model, items, settings.currency));
   const { scores, advice } = judge(results, settings.preferences);
+  const devices = travellingDevices(items, model.tour.leftAtHome);
   const order = new Map(scores.map((row, index) => [row.id, index]));
   const kinds = new Set<ItemKind>([
     'device',
     ...scenarios.flatMap((scenario) => carriedItems(scenario, items).map(({ item }) => item.kind)),
   ]);
   return {
-    tour: describeTour(model, items),
+    tour: describeTour(model, devices),
     currency: settings.currency,
     histories,
     seed,
     advice,
     scenarios: results.toSorted((a, b) => order.get(a.id)! - order.get(b.id)!),
     scores,
-    assumptions: sharedAssumptions(model),
+    assumptions: sharedAssumptions(model, devices),
     cautions: cautionsFor(kinds),
   };
 }
@@ -61,7 +63,7 @@ export function judge(
   return { scores, advice: advise(advised, scores, histories) };
 }
 
-function describeTour(model: TourModel, items: readonly Item[]): Comparison['tour'] {
+function describeTour(model: TourModel, devices: readonly DeviceModel[]): Comparison['tour'] {
   const { tour, timeline } = model;
   return {
     id: tour.id,
@@ -72,7 +74,7 @@ function describeTour(model: TourModel, items: readonly Item[]): Comparison['tou
     ),
     startDate: tour.startDate,
     days: timeline.days,
-    demandWhPerDay: meanDemandWhPerDay(travellingDevices(items, tour.leftAtHome), timeline),
+    demandWhPerDay: meanDemandWhPerDay(devices, timeline),
   };
 }
 

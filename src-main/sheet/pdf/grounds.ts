@@ -43,7 +43,7 @@ export function assumptionList(comparison: Comparison): Content {
 /** What can hurt or fail, an ochre bar down the side as on screen. */
 export function cautionList({ cautions }: Comparison): Content {
   const texts = cautions.map((caution) => riderText(caution, { margin: [0, 0, 0, 1] }));
-  const inside: Content = { stack: texts, fontSize: size.small, margin: [6, 0, 0, 0] };
+  const inside: Content = { stack: texts, fontSize: size.caution, margin: [6, 0, 0, 0] };
   const table: Content = {
     table: { widths: [barColumnWidthPt, '*'], body: [[bar(ink.accent), inside]] },
     layout: bare,

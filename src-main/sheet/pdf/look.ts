@@ -2,10 +2,18 @@ import type { Content, ContentText, CustomTableLayout, Node, TableCell } from 'p
 import type { Method } from '../../../shared-types/scenario.ts';
 
 /** Lengths and type sizes of the sheet are in points, 1/72 inch. */
-export const pageMargins: [left: number, top: number, right: number, bottom: number] = [40, 34, 40, 46];
+export const pageMargins: [left: number, top: number, right: number, bottom: number] = [40, 28, 40, 40];
 /** A4 less the margins. */
 export const textWidthPt = 515;
-export const size = { answer: 15, title: 10, body: 9, figure: 10, small: 7.5, fine: 6.8 } as const;
+export const size = {
+  answer: 15,
+  title: 10,
+  body: 9,
+  figure: 10,
+  small: 7.5,
+  caution: 7,
+  fine: 6.5,
+} as const;
 
 /** Paper is white and ink black in print; the warm tones are left to the hairlines. */
 export const ink = { quiet: '#4d4a45', hairline: '#a8a297', accent: '#8f4a16', failing: '#a3201a' } as const;

@@ -74,7 +74,7 @@ function listRow(scenarios: readonly ScenarioResult[]): Content {
   return {
     columns: [...columns, ...empty],
     columnGap: listGapPt,
-    margin: [0, 0, 0, 6],
+    margin: [0, 0, 0, 2],
     unbreakable: rowLines(scenarios) <= mostLinesKept,
   };
 }

@@ -23,7 +23,7 @@ import {
 } from './look.ts';
 
 const widths = [barColumnWidthPt, 8, '*', 66, 42, 48, 58, 98];
-const rowPaddingPt = 3.5;
+const rowPaddingPt = 2.5;
 
 /** The small line under a label: the method, unless the label says it already, and what is carried. */
 function carriesLine({ label, method: code, carries }: ScenarioResult): string {

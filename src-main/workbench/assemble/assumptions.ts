@@ -4,7 +4,8 @@ import type { Scenario } from '../../../shared-types/scenario.ts';
 import { bedtime, ridesFrom, wakesAt } from '../../model/flow/day-schedule.ts';
 import { angstromOvercast, angstromPerSunshine } from '../../model/sun/daily-radiation.ts';
 import { groundReflectance } from '../../model/sun/plane-of-array.ts';
-import { deviceEfficiencyIn } from '../../model/storage/device.ts';
+import { meanDemandWhPerDay } from '../../model/flow/demand.ts';
+import { deviceEfficiencyIn, type DeviceModel } from '../../model/storage/device.ts';
 import { uprightDragAreaM2 } from '../../model/ride/power-balance.ts';
 import { labelWh } from '../../model/storage/cell.ts';
 import { taperStart } from '../../model/storage/taper.ts';
@@ -12,14 +13,17 @@ import { ofKind, type CarriedItem } from './kit.ts';
 import type { TourModel } from './tour.ts';
 
 /** The figures every scenario of a comparison rests on. */
-export function sharedAssumptions({ tour, places, timeline }: TourModel): readonly Assumption[] {
+export function sharedAssumptions(
+  { tour, places, timeline }: TourModel,
+  devices: readonly DeviceModel[],
+): readonly Assumption[] {
   const stations = [...new Set(places.map(({ station }) => station.place))].join(', ');
   return [
     {
       name: 'Sky',
       value: `clearness ${angstromOvercast} + ${angstromPerSunshine} × sunshine share; ${stations}`,
       basis: 'default',
-      source: 'FAO-56 eq. 35; climate stations of the catalogue',
+      source: 'FAO-56 eq. 35',
     },
     {
       name: 'Weather and outlets',
@@ -69,6 +73,12 @@ export function sharedAssumptions({ tour, places, timeline }: TourModel): readon
       basis: 'default',
       source: 'Tengattini & Bigazzi, 557 cyclists',
     },
+    ...devices.map((device): Assumption => ({
+      name: device.label,
+      value: `${decimal(device.capacityWh, 1)} Wh, ${decimal(meanDemandWhPerDay([device], timeline), 1)} Wh a day, ${device.mustHave ? 'must-have' : 'nice-to-have'}`,
+      basis: 'label',
+      source: 'catalogue',
+    })),
     { name: 'Step', value: `${decimal(timeline.stepHours * 60)} min`, basis: 'rider', source: 'settings' },
   ];
 }
@@ -110,7 +120,7 @@ export function kitAssumptions(scenario: Scenario, lines: readonly CarriedItem[]
         name: 'Rack factor',
         value: `${inPercent(scenario.placement.rackFactor)} of the light while riding`,
         basis: 'rider',
-        source: 'scenario; common practice about 60 %',
+        source: `scenario; common practice about ${inPercent(0.6)}`,
       },
     ]),
     ...ofKind(lines, 'generator-hub').map(({ item }): Assumption =>

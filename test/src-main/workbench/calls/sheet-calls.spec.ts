@@ -32,11 +32,12 @@ describe('sheet.save', () => {
     }
   });
 
-  it('makes a PDF', async () => {
+  it('makes a PDF of one page of the demo', async () => {
     const { value, saved } = openedWorkbench();
     await value('sheet.save', { ...all, format: 'pdf' });
     expect(saved[0]).toMatchObject({ mediaType: 'application/pdf' });
     expect(new TextDecoder('latin1').decode(saved[0]!.bytes.subarray(0, 5))).toBe('%PDF-');
+    expect(new TextDecoder('latin1').decode(saved[0]!.bytes).match(/\/Type \/Page\b/g)).toHaveLength(1);
   });
 });
 
