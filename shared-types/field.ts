@@ -60,10 +60,16 @@ export function share(meta: FieldMeta, min = 0, max = 1): z.ZodNumber {
   return quantity({ ...meta, min, max, step: meta.step ?? 0.01 });
 }
 
-/** Text that must say something: trimmed, 1 to `max` characters. */
+/** Text that must say something: trimmed, 1 to `max` characters in one line, no control characters. */
 export function label(meta: FieldMeta, max = 80): z.ZodString {
-  const error = `text of 1 to ${max} characters`;
-  return z.string({ error }).trim().min(1, { error }).max(max, { error }).register(metas, meta);
+  const error = `text of 1 to ${max} characters in one line`;
+  return z
+    .string({ error })
+    .trim()
+    .min(1, { error })
+    .max(max, { error })
+    .regex(/^\P{Cc}*$/u, { error })
+    .register(metas, meta);
 }
 
 /** Text that may be empty. */

@@ -13,6 +13,13 @@ async function save(page: Page, button: string): Promise<Download> {
   return download;
 }
 
+async function readCsv(download: Download): Promise<Record<string, string>[]> {
+  const text = (await readFile(await download.path(), 'utf8')).replace(/^\uFEFF/, '');
+  const { data, errors } = Papa.parse<Record<string, string>>(text, { header: true, skipEmptyLines: true });
+  expect(errors).toEqual([]);
+  return data;
+}
+
 async function addCampLamp(page: Page, label: string): Promise<void> {
   await page.getByRole('button', { name: 'Add item' }).click();
   const form = page.getByRole('form', { name: 'New item' });
@@ -35,30 +42,47 @@ describe.skipIf(browserLeftOut)(`a rider’s first path${whyLeftOut}`, () => {
     expect(await page.locator('canvas').count()).toBe(2);
   });
 
-  it('adds a device through the form and sees the margin fall', async () => {
+  it('adds a device, sees the margin fall, and reads it back from the CSV', async () => {
     const { page, goTo, marginOf, settled } = rider();
     await settled();
     const before = await marginOf('Generator hub');
     await goTo('Inventory');
     await addCampLamp(page, 'Camp lamp');
     await settled();
-    expect(await marginOf('Generator hub')).toBeLessThan(before);
     expect(await page.getByRole('table', { name: 'Inventory' }).innerText()).toContain('Camp lamp');
-  });
+    const after = await marginOf('Generator hub');
+    expect(after).toBeLessThan(before);
 
-  it('exports the comparison as CSV with the figures on screen', async () => {
-    const { page, goTo, marginOf, settled } = rider();
-    await settled();
     await goTo('Comparison sheet');
     const download = await save(page, 'Save as CSV');
     expect(download.suggestedFilename()).toMatch(/\.csv$/);
-    const text = (await readFile(await download.path(), 'utf8')).replace(/^\uFEFF/, '');
-    const { data, errors } = Papa.parse<Record<string, string>>(text, { header: true, skipEmptyLines: true });
-    expect(errors).toEqual([]);
-    expect(data).toHaveLength(3);
-    for (const row of data) {
+    const rows = await readCsv(download);
+    expect(rows).toHaveLength(3);
+    for (const row of rows) {
       expect(Math.round(Number(row['energy_margin_pct']))).toBe(await marginOf(row['scenario']!));
     }
+    expect(Math.round(Number(rows.find((row) => row['method'] === 'hub')?.['energy_margin_pct']))).toBe(
+      after,
+    );
+  });
+
+  it('takes a chart along as picture, figures and table', async () => {
+    const { page } = rider();
+    const chart = page.getByRole('figure').first();
+    const [picture] = await Promise.all([
+      page.waitForEvent('download'),
+      chart.getByRole('button', { name: /PNG/ }).click(),
+    ]);
+    const bytes = await readFile(await picture.path());
+    // The eight bytes every PNG file begins with (ISO/IEC 15948).
+    expect([...bytes.subarray(0, 8)]).toEqual([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
+    const [figures] = await Promise.all([
+      page.waitForEvent('download'),
+      chart.getByRole('button', { name: /CSV/ }).click(),
+    ]);
+    expect((await readCsv(figures)).length).toBeGreaterThanOrEqual(24);
+    await chart.getByRole('button', { name: /Table/ }).click();
+    expect(await chart.getByRole('table').locator('tbody tr').count()).toBeGreaterThanOrEqual(24);
   });
 
   it('exports the comparison as a PDF', async () => {

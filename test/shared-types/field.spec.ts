@@ -33,7 +33,7 @@ describe('a count', () => {
 
 describe('a label', () => {
   const name = label({ label: 'Name' }, 5);
-  it.each(['', '   ', 'longer', 7])('refuses %j', (value) =>
+  it.each(['', '   ', 'longer', 'a\nb', 'a\u0000', 7])('refuses %j', (value) =>
     expect(name.safeParse(value).success).toBe(false),
   );
   it('is trimmed', () => expect(name.parse(' ab ')).toBe('ab'));

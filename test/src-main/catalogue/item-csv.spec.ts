@@ -64,8 +64,8 @@ describe('readItemCsv() of a bad cell', () => {
     ['mass_g', '', 'a number from 0 to 20,000 g; it is empty'],
     ['cell_v', '0', 'a number from 1 to 60 V; it says "0"'],
     ['capacity_mah', '400000', 'a number from 0 to 60,000 mAh; it says "400000"'],
-    ['label', '', 'text of 1 to 80 characters; it is empty'],
-    ['label', ' ', 'text of 1 to 80 characters; it is empty'],
+    ['label', '', 'text of 1 to 80 characters in one line; it is empty'],
+    ['label', ' ', 'text of 1 to 80 characters in one line; it is empty'],
     ['price', '-1', 'an amount from 0 to 1,000,000 EUR; it says "-1"'],
     ['price', 'cheap', 'an amount from 0 to 1,000,000 EUR; it says "cheap"'],
     [

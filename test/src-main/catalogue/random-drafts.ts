@@ -29,7 +29,7 @@ const calendarDate = fc
   .date({ min: new Date('1900-01-01'), max: new Date('2199-12-31'), noInvalidDate: true })
   .map((date) => date.toISOString().slice(0, 10));
 const currency = fc.string({ unit: fc.constantFrom('A', 'B', 'M', 'Z'), minLength: 3, maxLength: 3 });
-const label = text.filter((value) => value.trim() !== '').map((value) => value.trim());
+const label = text.map((value) => value.replace(/\p{Cc}/gu, '').trim()).filter((value) => value !== '');
 
 /** SQLite keeps no minus before a zero, and no figure here means anything by it. */
 const number = (schema: z.ZodNumber): fc.Arbitrary<number> => {

@@ -54,7 +54,7 @@ export const callCases: readonly CallCase[] = [
     title: 'an empty label',
     name: 'items.save',
     input: { item: { ...cable, label: ' ' } },
-    outcome: badField('item.label', 'text of 1 to 80 characters', '" "'),
+    outcome: badField('item.label', 'text of 1 to 80 characters in one line', '" "'),
   },
   {
     title: 'a state that does not exist',
