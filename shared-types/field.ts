@@ -18,6 +18,22 @@ export interface FieldMeta {
   readonly multiline?: boolean;
 }
 
+/** What is allowed where a whole part of an input is missing or of another sort; a field's own text goes before it. */
+const sorts: Readonly<Record<string, string>> = {
+  array: 'a list',
+  boolean: 'yes or no',
+  number: 'a number',
+  object: 'a group of fields',
+  string: 'text',
+};
+
+z.config({
+  customError: (issue) => {
+    if (issue.code === 'invalid_type') return sorts[issue.expected] ?? null;
+    return issue.code === 'invalid_value' ? `one of: ${issue.values.map(String).join(', ')}` : null;
+  },
+});
+
 const metas = z.registry<FieldMeta>();
 
 /** The meta of a schema, looking through `nullable` and `optional`; undefined when it is not one of our fields. */

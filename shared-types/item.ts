@@ -97,6 +97,13 @@ export const deviceUse = z.discriminatedUnion(
 );
 export type DeviceUse = z.infer<typeof deviceUse>;
 
+const mostOutputs = 8;
+
+const outputs = (name: string) => {
+  const error = `1 to ${mostOutputs} ${name}s, each with its standard and power`;
+  return z.array(port, { error }).min(1, { error }).max(mostOutputs, { error });
+};
+
 const device = z.strictObject({
   kind: z.literal('device'),
   ...common,
@@ -123,7 +130,7 @@ const bank = z.strictObject({
   ),
   health,
   input: port,
-  outputs: z.array(port).min(1, { error: 'at least one outlet' }).max(8, { error: 'at most 8 outlets' }),
+  outputs: outputs('outlet'),
   efficiencyIn: share({ label: 'Efficiency in', hint: 'Stored per Wh at the plug; about 0.92.' }, 0.3),
   efficiencyOut: share({ label: 'Efficiency out', hint: 'At the plug per Wh stored; about 0.85.' }, 0.3),
   chargesWhileServing: flag({ label: 'Charges while it serves', hint: 'Can take and give at once.' }),
@@ -242,7 +249,7 @@ const converter = z.strictObject({
 const wallCharger = z.strictObject({
   kind: z.literal('wall-charger'),
   ...common,
-  outputs: z.array(port).min(1, { error: 'at least one port' }).max(8, { error: 'at most 8 ports' }),
+  outputs: outputs('port'),
   totalW: quantity({ label: 'All ports together', unit: 'W', min: 0.5, max: 500 }),
 });
 

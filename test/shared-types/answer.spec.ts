@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { answer } from '../../shared-types/answer.ts';
 import { callNames, contract, type Handlers } from '../../shared-types/contract.ts';
+import { itemDraft, itemKinds } from '../../shared-types/item.ts';
 import { failure, success } from '../../shared-types/outcome.ts';
 
 const seen: unknown[] = [];
@@ -72,7 +73,45 @@ describe('answer()', () => {
   });
 });
 
+/** Whatever stands where a part of an input is wanted. */
+const nonsense: readonly unknown[] = [undefined, null, 0, NaN, '', 'x', true, [], [null], {}, { as: 'x' }];
+
 describe('the contract', () => {
+  it('says in plain words what is allowed, whatever is given', async () => {
+    for (const name of callNames) {
+      for (const part of nonsense) {
+        const keys = [
+          'id',
+          'item',
+          'tour',
+          'scenario',
+          'settings',
+          'preferences',
+          'text',
+          'name',
+          'state',
+          'format',
+          'purpose',
+        ];
+        const input = Object.fromEntries(keys.map((key) => [key, part]));
+        const { outcome } = await ask(name, input);
+        if (outcome.ok) continue;
+        for (const { allowed } of outcome.error.fields) {
+          expect(allowed, `${name} given ${JSON.stringify(part)}`).not.toMatch(
+            /invalid|expected|received|undefined/i,
+          );
+        }
+      }
+    }
+  });
+
+  it.each(Object.entries(itemKinds))('says what every field of a %s must be', (kind) => {
+    const parsed = itemDraft.safeParse({ kind });
+    expect(parsed.success).toBe(false);
+    for (const { message } of parsed.error?.issues ?? [])
+      expect(message).not.toMatch(/invalid|expected|received/i);
+  });
+
   it('has an input schema for every call, and each refuses nonsense', () => {
     for (const name of callNames) {
       expect(contract[name].input.safeParse({ nonsense: true }).success).toBe(false);
