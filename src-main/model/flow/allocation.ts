@@ -35,7 +35,7 @@ export function useOwnBatteries(
 }
 
 /**
- * Rule 2: at a wall, sinks take ports in order. A charger is plugged in while there is an outlet for it; its ports share its
+ * Rule 2: at a wall, devices take ports in order of need, then banks (or banks first, if the rider says so). A charger is plugged in while there is an outlet for it; its ports share its
  * total power. A port that a filling sink leaves free goes to the next one within the step.
  *
  * @param outletShare share of the step the outlets are there, 0..1
@@ -53,7 +53,13 @@ export function chargeAtWall(
   for (let c = 0; c < state.chargerWh.length; c += 1) {
     state.chargerWh[c] = c < outlets ? network.chargerTotalW[c]! * there : 0;
   }
-  for (const sink of network.wallSinks) plugIn(network, state, sink);
+  if (network.banksFirst) plugInBanks(network, state);
+  for (const device of state.order) plugIn(network, state, device);
+  if (!network.banksFirst) plugInBanks(network, state);
+}
+
+function plugInBanks(network: Network, state: StepState): void {
+  for (let b = 0; b < network.bankCount; b += 1) plugIn(network, state, network.deviceCount + b);
 }
 
 function plugIn(network: Network, state: StepState, sink: number): void {
@@ -99,7 +105,7 @@ export function feedDevices(
 ): number {
   let hubLeft = hubWh;
   let panelLeft = panelWh;
-  for (let d = 0; d < network.deviceCount; d += 1) {
+  for (const d of state.order) {
     const directLoad = network.capacityWh[d] === 0;
     if (!directLoad && !network.feedsDevices) continue;
     if (hubLeft >= panelLeft || !network.feedsDevices) {
@@ -131,22 +137,39 @@ function powerOf(network: Network, sink: number, offeredWh: number, hours: numbe
   return Math.min(network.limitW[sink]!, offeredWh / hours);
 }
 
-/** A must-have this full no longer holds back the nice-to-haves (common practice, no source). */
+/** A must-have this full no longer holds back others (common practice, no source). */
 const nearlyFull = 0.95;
 
 /**
- * Rule 4: banks serve devices, must-haves first: a nice-to-have is filled once every must-have is nearly full.
+ * Rule 4: banks serve devices in order of need. A nice-to-have is filled once every must-have is nearly full; where the banks
+ * can't fill every must-have, only the neediest is filled at a time, so that a fast charger does not win what a slow one
+ * needs more.
  *
  * @param topUp true in camp and at stops without a wall: batteries are filled; false on the way and at a wall: only a
  *   device that would run flat is plugged in
  */
 export function serveFromBanks(network: Network, state: StepState, topUp: boolean): void {
+  const scarce = topUp && banksFallShort(network, state);
   let waiting = false;
-  for (let d = 0; d < network.deviceCount; d += 1) {
-    const fill = topUp && (network.mustHave[d] === 1 || !waiting);
+  for (const d of state.order) {
+    const mustHave = network.mustHave[d] === 1;
+    const fill = topUp && !(waiting && (scarce || !mustHave));
     for (let b = 0; b < network.bankCount; b += 1) serve(network, state, b, d, fill);
-    waiting ||= network.mustHave[d] === 1 && state.storedWh[d]! < nearlyFull * network.capacityWh[d]!;
+    waiting ||= mustHave && state.storedWh[d]! < nearlyFull * network.capacityWh[d]!;
   }
+}
+
+/** Whether all banks together hold less, at the plug, than the must-haves have room for. */
+function banksFallShort(network: Network, state: StepState): boolean {
+  let spareWh = 0;
+  for (let b = 0; b < network.bankCount; b += 1) {
+    spareWh += state.storedWh[network.deviceCount + b]! * network.efficiencyOut[b]!;
+  }
+  for (let d = 0; d < network.deviceCount; d += 1) {
+    if (network.mustHave[d] === 0) continue;
+    spareWh -= (network.capacityWh[d]! - state.storedWh[d]!) / network.efficiencyIn[d]!;
+  }
+  return spareWh < 0;
 }
 
 function serve(network: Network, state: StepState, bank: number, device: number, topUp: boolean): void {

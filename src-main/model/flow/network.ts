@@ -52,8 +52,10 @@ export interface Network {
   readonly wallLinkW: Float64Array;
   /** By sink and rank: the ports in the order the sink tries them. */
   readonly portOrder: Uint16Array;
-  /** Sinks in the order a wall serves them. */
-  readonly wallSinks: Uint16Array;
+  /** By device: use on a typical day, W; tells how long what is stored lasts. */
+  readonly typicalUseW: Float64Array;
+  /** Banks before devices at a wall. */
+  readonly banksFirst: boolean;
   readonly feedsDevices: boolean;
 }
 
@@ -91,7 +93,8 @@ export function compileNetwork(kit: KitModel): Network {
     chargerTotalW: Float64Array.from(chargers, (charger) => charger.totalW),
     wallLinkW: Float64Array.from(sinks.flatMap((sink) => ports.map(({ port }) => linkW(port, sink.input)))),
     portOrder: Uint16Array.from(sinks.flatMap((sink) => portsByPreference(ports, sink.input))),
-    wallSinks: wallSinks(devices.length, banks.length, kit.wallOrder),
+    typicalUseW: Float64Array.from(devices, typicalUseW),
+    banksFirst: kit.wallOrder === 'banks-first',
     feedsDevices: kit.unsteadyFeed === 'device-too',
   };
 }
@@ -113,8 +116,9 @@ function portsByPreference(ports: readonly { readonly port: Port }[], input: Por
   });
 }
 
-function wallSinks(deviceCount: number, bankCount: number, order: WallOrder): Uint16Array {
-  const devices = Array.from({ length: deviceCount }, (_, d) => d);
-  const banks = Array.from({ length: bankCount }, (_, b) => deviceCount + b);
-  return Uint16Array.from(order === 'devices-first' ? [...devices, ...banks] : [...banks, ...devices]);
+/** Hours of a typical day in each activity, in the order of `activities` (common practice, no source). */
+const typicalHours = [9, 4, 6, 5] as const;
+
+function typicalUseW({ useW }: DeviceModel): number {
+  return typicalHours.reduce((sum, hours, index) => sum + (useW[index]! * hours) / 24, 0);
 }

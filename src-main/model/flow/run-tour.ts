@@ -8,6 +8,7 @@ import {
   useOwnBatteries,
 } from './allocation.ts';
 import { account, accounts, addRow } from './ledger.ts';
+import { orderByNeed } from './need.ts';
 import type { Network } from './network.ts';
 import { beginStep, fillUp, type StepState } from './step-state.ts';
 import type { Supply } from './supply.ts';
@@ -88,6 +89,7 @@ export function walkStep(
   const hubWh = supply.hubW[step]! * hours;
   beginStep(network, state, hours);
   useOwnBatteries(network, state, timeline.activityShare, step * activities.length, useFactor, hours);
+  orderByNeed(network, state);
   chargeAtWall(network, state, outlets, supply.outletShare[step]!, hours);
   const offeredWh = feedDevices(network, state, panelWh, hubWh, hours);
   serveFromBanks(network, state, outlets === 0 && timeline.riding[step] === 0);

@@ -5,6 +5,8 @@ import type { Network } from './network.ts';
 export interface StepState {
   /** By sink: energy stored now, Wh. */
   readonly storedWh: Float64Array;
+  /** Devices in the order of need of this step: see `orderByNeed`. */
+  readonly order: Uint16Array;
   /** By device: use of this step that no battery covered yet, Wh. */
   readonly deficitWh: Float64Array;
   /** By sink: time left in this step to take charge, h. Each has one socket. */
@@ -26,6 +28,7 @@ export function createState(network: Network): StepState {
   const sinks = network.deviceCount + network.bankCount;
   return {
     storedWh: new Float64Array(sinks),
+    order: Uint16Array.from({ length: network.deviceCount }, (_, device) => device),
     deficitWh: new Float64Array(network.deviceCount),
     sinkHours: new Float64Array(sinks),
     outletHours: new Float64Array(network.bankCount),

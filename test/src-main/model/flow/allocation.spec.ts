@@ -8,6 +8,7 @@ import {
   useOwnBatteries,
 } from '../../../../src-main/model/flow/allocation.ts';
 import { account } from '../../../../src-main/model/flow/ledger.ts';
+import { orderByNeed } from '../../../../src-main/model/flow/need.ts';
 import { compileNetwork, type KitModel } from '../../../../src-main/model/flow/network.ts';
 import { beginStep, createState } from '../../../../src-main/model/flow/step-state.ts';
 import type { BankModel } from '../../../../src-main/model/storage/bank.ts';
@@ -42,6 +43,8 @@ const charger = (powerW: number, totalW = powerW) => ({
   outputs: [{ standard: 'pd', powerW } as const],
   totalW,
 });
+
+const port = { standard: 'pd', powerW: 10 } as const;
 
 /** A whole step of riding. */
 const riding = Float64Array.of(0, 0, 1, 0);
@@ -169,6 +172,17 @@ describe('serveFromBanks()', () => {
     const half = hour(kit, [10, 0, 40]);
     serveFromBanks(half.network, half.state, true);
     expect(half.state.storedWh[1]).toBe(0);
+  });
+  it('fills the neediest must-have alone while the banks fall short', () => {
+    const slow = device({ key: 'slow', input: { standard: 'pd', powerW: 2 } });
+    const kit = { devices: [slow, device({ key: 'fast' })], banks: [bank({ outputs: [port, port] })] };
+    const { network, state } = hour(kit, [15, 4, 10]);
+    orderByNeed(network, state);
+    expect(network.devices[state.order[0]!]!.key).toBe('slow');
+    serveFromBanks(network, state, true);
+    const [fast, needy] = state.storedWh;
+    expect(fast).toBe(15);
+    expectNear(needy!, 4 + 2 * 0.8, 1e-9, 'the neediest, Wh');
   });
   it('waits while a bank that can’t do both is charged', () => {
     const kit = {

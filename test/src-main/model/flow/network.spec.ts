@@ -64,7 +64,7 @@ describe('compileNetwork()', () => {
       selfDischargePerHour: 0,
     } as const;
     const both = { ...kit, devices: kit.devices.slice(0, 1), banks: [bank] };
-    expect([...compileNetwork(both).wallSinks]).toEqual([0, 1]);
-    expect([...compileNetwork({ ...both, wallOrder: 'banks-first' }).wallSinks]).toEqual([1, 0]);
+    expect(compileNetwork(both).banksFirst).toBe(false);
+    expect(compileNetwork({ ...both, wallOrder: 'banks-first' }).banksFirst).toBe(true);
   });
 });

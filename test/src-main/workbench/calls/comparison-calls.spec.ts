@@ -120,14 +120,17 @@ describe('comparison.run', () => {
   it('changes little with the length of a step', async () => {
     const { value } = openedWorkbench();
     const settings = await value('settings.get', {});
-    const margins = async (stepMinutes: '5' | '60'): Promise<number[]> => {
+    const margins = async (stepMinutes: '5' | '15' | '30' | '60'): Promise<Record<string, number>> => {
       await value('settings.save', { settings: { ...settings, stepMinutes } });
-      return (
-        await value('comparison.run', { ...all, scenarioIds: ['demo-banks', 'demo-hub'] })
-      ).scenarios.map((scenario) => scenario.margin.value);
+      const { scenarios } = await value('comparison.run', all);
+      return Object.fromEntries(scenarios.map(({ id, margin }) => [id, margin.value]));
     };
     const fine = await margins('5');
-    (await margins('60')).forEach((margin, index) => expectNear(margin, fine[index]!, 0.03, 'margin'));
+    for (const step of ['15', '30', '60'] as const) {
+      for (const [id, margin] of Object.entries(await margins(step))) {
+        expectNear(margin, fine[id]!, 0.03, `margin of ${id} in steps of ${step} min`);
+      }
+    }
   });
 });
 
