@@ -7,21 +7,8 @@ import { climateCredit } from '../catalogue/stations.ts';
 import { catalogueCalls } from './calls/catalogue-calls.ts';
 import { comparisonCalls, comparisonRunner } from './calls/comparison-calls.ts';
 import { sheetCalls } from './calls/sheet-calls.ts';
-import type { Choosing, Delivery, Handlers } from '../../shared-types/contract.ts';
-
-/** A file made for the rider, before it has a place. */
-export interface MadeFile {
-  /** A suggestion without folder, for example `comparison.pdf`. */
-  readonly fileName: string;
-  readonly mediaType: string;
-  readonly bytes: Uint8Array;
-}
-
-/** What a host does with files: the Electron host opens dialogs, the loopback host leaves both to the page. */
-export interface FileDesk {
-  save(file: MadeFile): Promise<Delivery>;
-  choose(purpose: 'inventory-csv' | 'track-gpx'): Promise<Choosing>;
-}
+import type { FileDesk } from './file-desk.ts';
+import type { Handlers } from '../../shared-types/contract.ts';
 
 export interface WorkbenchOptions {
   /** The folder that holds the catalogue; made when missing. */

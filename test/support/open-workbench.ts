@@ -5,7 +5,8 @@ import { onTestFinished } from 'vitest';
 import { answer } from '../../shared-types/answer.ts';
 import type { CallInput, CallName, CallResult, Choosing } from '../../shared-types/contract.ts';
 import type { Outcome } from '../../shared-types/outcome.ts';
-import { openWorkbench, type FileDesk, type MadeFile } from '../../src-main/workbench/open.ts';
+import { openWorkbench } from '../../src-main/workbench/open.ts';
+import type { FileDesk, MadeFile } from '../../src-main/workbench/file-desk.ts';
 
 export interface TestWorkbench {
   readonly call: <N extends CallName>(name: N, input: CallInput<N>) => Promise<Outcome<CallResult<N>>>;

@@ -1,6 +1,6 @@
 import { mkdir } from 'node:fs/promises';
 import { basename, join } from 'node:path';
-import type { FileDesk } from '../../workbench/open.ts';
+import type { FileDesk } from '../../workbench/file-desk.ts';
 import { writeWhole } from '../write-whole.ts';
 
 const plainText = /^text\/plain\b/;

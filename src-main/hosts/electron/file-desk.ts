@@ -1,6 +1,6 @@
 import { app, dialog, type BrowserWindow, type FileFilter } from 'electron';
 import { basename, extname, join } from 'node:path';
-import type { FileDesk } from '../../workbench/open.ts';
+import type { FileDesk } from '../../workbench/file-desk.ts';
 import { writeWhole } from '../write-whole.ts';
 import { readText } from './read-text.ts';
 

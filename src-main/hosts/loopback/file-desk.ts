@@ -1,4 +1,4 @@
-import type { FileDesk } from '../../workbench/open.ts';
+import type { FileDesk } from '../../workbench/file-desk.ts';
 
 /** A browser saves and opens files by itself: this desk hands both to the page. */
 export const pageDesk: FileDesk = {

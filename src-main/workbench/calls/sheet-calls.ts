@@ -2,7 +2,7 @@ import type { Handlers } from '../../../shared-types/contract.ts';
 import { success } from '../../../shared-types/outcome.ts';
 import { makeSheet } from '../../sheet/make-sheet.ts';
 import { withFileOutcome } from '../file-fault.ts';
-import type { FileDesk } from '../open.ts';
+import type { FileDesk } from '../file-desk.ts';
 import type { RunComparison } from './comparison-calls.ts';
 
 /** The calls that hand files to the rider or take one from them. */

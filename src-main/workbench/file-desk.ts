@@ -1,0 +1,15 @@
+import type { Choosing, Delivery } from '../../shared-types/contract.ts';
+
+/** A file made for the rider, before it has a place. */
+export interface MadeFile {
+  /** A suggestion without folder, for example `comparison.pdf`. */
+  readonly fileName: string;
+  readonly mediaType: string;
+  readonly bytes: Uint8Array;
+}
+
+/** What a host does with files: the Electron host opens dialogs, the loopback host leaves both to the page. */
+export interface FileDesk {
+  save(file: MadeFile): Promise<Delivery>;
+  choose(purpose: 'inventory-csv' | 'track-gpx'): Promise<Choosing>;
+}
