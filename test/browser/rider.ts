@@ -1,7 +1,7 @@
-import { afterAll, beforeAll, beforeEach, expect } from 'vitest';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { beforeAll, beforeEach, expect } from 'vitest';
+import type { Browser, Page } from 'playwright-core';
 import { launchChromium } from '../support/chromium.ts';
-import { startApp, type RunningApp } from '../support/running-app.ts';
+import { startApp } from '../support/running-app.ts';
 
 /** What a rider has before them: the app in a window, and what they can read off it. */
 export interface Rider {
@@ -22,26 +22,24 @@ const patienceMs = 10_000;
  * test that caused it.
  */
 export function riding(options: { readonly colorScheme?: 'light' | 'dark' } = {}): () => Rider {
-  let app: RunningApp;
   let browser: Browser;
-  let context: BrowserContext;
   let rider: Rider;
   const faults: string[] = [];
 
   beforeAll(async () => {
     browser = await launchChromium();
+    return () => browser.close();
   });
-  afterAll(async () => {
-    await browser.close();
-  });
-  beforeEach(async () => {
+  beforeEach(async ({ onTestFinished }) => {
     faults.length = 0;
-    app = await startApp();
-    context = await browser.newContext({
+    const app = await startApp();
+    onTestFinished(() => app.stop());
+    const context = await browser.newContext({
       viewport: { width: 1280, height: 800 },
       locale: 'en-GB',
       colorScheme: options.colorScheme ?? 'light',
     });
+    onTestFinished(() => context.close());
     const page = await context.newPage();
     page.setDefaultTimeout(patienceMs);
     page.on('pageerror', (error) => faults.push(error.message));
@@ -51,11 +49,7 @@ export function riding(options: { readonly colorScheme?: 'light' | 'dark' } = {}
     await page.goto(app.address());
     await page.getByRole('table', { name: 'Scorecard' }).waitFor();
     rider = riderOn(page);
-    return async () => {
-      await context.close();
-      await app.stop();
-      expect(faults).toEqual([]);
-    };
+    return () => expect(faults).toEqual([]);
   });
   return () => rider;
 }

@@ -5,7 +5,9 @@ export default class CountReporter implements Reporter {
   onTestRunEnd(modules: readonly TestModule[], errors: readonly unknown[]): void {
     const count = { passed: 0, failed: errors.length, skipped: 0, pending: 0 };
     for (const module of modules) {
-      if (module.errors().length > 0) count.failed += 1;
+      // A file or suite can fail on its own, in a hook, with its tests merely skipped.
+      const groups = [module, ...module.children.allSuites()];
+      count.failed += groups.filter((group) => group.errors().length > 0).length;
       for (const test of module.children.allTests()) count[test.result().state] += 1;
     }
     const skipped = count.skipped + count.pending;
