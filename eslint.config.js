@@ -64,7 +64,7 @@ const layers = [
   }),
   layer(['src-renderer/**/*.ts', 'src-renderer/**/*.svelte'], {
     folders: ['src-main', 'db'],
-    packages: 'svelte|chart\\.js|zod$|@fontsource/|vite/',
+    packages: 'svelte|chart\\.js|papaparse$|zod$|@fontsource/|vite/',
   }),
 ];
 

@@ -53,6 +53,13 @@ const labelCapacity = (maxMAh: number, maxWh: number) =>
   );
 export type LabelCapacity = z.infer<ReturnType<typeof labelCapacity>>;
 
+const mAhPerAh = 1000;
+
+/** Label energy, Wh: as printed, or Ah x nominal cell voltage (3.7 V, not the 5 V of the plug). */
+export function labelWh(capacity: LabelCapacity): number {
+  return capacity.as === 'wh' ? capacity.wh : (capacity.mAh / mAhPerAh) * capacity.cellV;
+}
+
 /** What the rider measured, and when. The model prefers it to the label, and results say so. */
 const measurement = (value: z.ZodNumber) =>
   z.nullable(z.strictObject({ value, on: isoDate({ label: 'Measured on' }) }));

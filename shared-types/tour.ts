@@ -74,11 +74,12 @@ export const dayStop = z.strictObject({
 });
 export type DayStop = z.infer<typeof dayStop>;
 
+/** The longest pattern of nights before it repeats. */
+export const longestNightPattern = 60;
+const patternAllowed = { error: `a pattern of 1 to ${longestNightPattern} nights` };
+
 export const nights = z.strictObject({
-  pattern: z
-    .array(nightKind, { error: 'a pattern of 1 to 60 nights' })
-    .min(1, { error: 'a pattern of 1 to 60 nights' })
-    .max(60, { error: 'a pattern of 1 to 60 nights' }),
+  pattern: z.array(nightKind, patternAllowed).min(1, patternAllowed).max(longestNightPattern, patternAllowed),
   wallOutlets: count({ label: 'Outlets in a room', min: 1, max: 6 }),
   postOutlets: count({ label: 'Outlets at a post', min: 1, max: 4 }),
 });

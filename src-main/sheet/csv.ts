@@ -1,4 +1,5 @@
 import papaparse from 'papaparse';
+import { formulaStart } from '../../shared-types/formula-start.ts';
 import type { Comparison, ScenarioResult, ScoredRow } from '../../shared-types/comparison.ts';
 import { toMajor } from '../../shared-types/money.ts';
 import { dailyMeanWh, type Flow } from './daily-mean.ts';
@@ -18,12 +19,6 @@ type Cell = string | number | null;
  * and garble every ø and ł; whoever reads UTF-8 knows to skip it.
  */
 const byteOrderMark = '\ufeff';
-
-/**
- * Text a spreadsheet would run as a formula; the writer puts an apostrophe before it. The writer's own expression misses
- * cells of more than one line and the full-width signs, which some spreadsheets take for the plain ones.
- */
-const formulaStart = /^\s*[=+\-@＝＋－＠]|^[\t\r\n]/u;
 
 const shareDecimals = 4;
 const whDecimals = 3;

@@ -1,21 +1,15 @@
 import type { Delivery } from '../../shared-types/contract.ts';
 
-export interface ChosenFile {
-  readonly name: string;
-  readonly text: string;
-}
-
-/** Asks with the page's own file field; null when the rider closes it without a choice. */
-export async function askPageForFile(accept: string): Promise<ChosenFile | null> {
+/** Asks with the page's own file field; null when the rider closes it without a choice. Reads nothing yet. */
+export function askPageForFile(accept: string): Promise<File | null> {
   const field = document.createElement('input');
   field.type = 'file';
   field.accept = accept;
-  const chosen = await new Promise<File | null>((resolve) => {
+  return new Promise((resolve) => {
     field.addEventListener('change', () => resolve(field.files?.[0] ?? null));
     field.addEventListener('cancel', () => resolve(null));
     field.click();
   });
-  return chosen === null ? null : { name: chosen.name, text: await chosen.text() };
 }
 
 /** Hands bytes to the browser's own download. */

@@ -1,6 +1,11 @@
-import { askPageForFile, type ChosenFile } from '../api/files.ts';
-import type { CallInput } from '../../shared-types/contract.ts';
+import { askPageForFile } from '../api/files.ts';
+import { largestFileBytes, type CallInput } from '../../shared-types/contract.ts';
 import type { Calls } from './calls.ts';
+
+export interface ChosenFile {
+  readonly name: string;
+  readonly text: string;
+}
 
 const endings = { 'inventory-csv': '.csv,text/csv', 'track-gpx': '.gpx' } as const;
 
@@ -11,7 +16,17 @@ export async function chooseFile(
 ): Promise<ChosenFile | null> {
   const outcome = await calls.ask('files.choose', { purpose });
   if (!outcome.ok || outcome.value.as === 'cancelled') return null;
-  if (outcome.value.as === 'ask-page') return askPageForFile(endings[purpose]);
+  if (outcome.value.as === 'ask-page') return readSmall(calls, await askPageForFile(endings[purpose]));
   const { name, text } = outcome.value;
   return { name, text };
+}
+
+/** Reads a file unless it is larger than any call takes: reading it could bring the page down. */
+export async function readSmall(calls: Calls, file: File | null): Promise<ChosenFile | null> {
+  if (file === null) return null;
+  if (file.size > largestFileBytes) {
+    calls.notices.fail(`${file.name} is too large: at most ${largestFileBytes / 1e6} MB are read.`);
+    return null;
+  }
+  return { name: file.name, text: await file.text() };
 }

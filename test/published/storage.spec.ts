@@ -1,5 +1,5 @@
 import { describe, it } from 'vitest';
-import { labelWh } from '../../src-main/model/storage/cell.ts';
+import { labelWh } from '../../shared-types/item.ts';
 import { linkW } from '../../src-main/model/storage/port-power.ts';
 import { storedAfterWh } from '../../src-main/model/storage/taper.ts';
 import { expectNear } from '../support/near.ts';

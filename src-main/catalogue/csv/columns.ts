@@ -1,4 +1,5 @@
 import type { ItemKind } from '../../../shared-types/item.ts';
+import { usualItem } from '../../../shared-types/usual-item.ts';
 import type { CellReading } from './cells.ts';
 
 /** One column of an inventory CSV, for one kind of item. */
@@ -18,29 +19,51 @@ export interface Column {
 
 export type Columns = Readonly<Record<string, Column>>;
 
-const number = (path: string, fallback?: string): Column =>
-  fallback === undefined ? { path, reading: 'number' } : { path, reading: 'number', fallback };
+const number = (path: string): Column => ({ path, reading: 'number' });
 
-const inForm = (as: string, path: string, fallback?: string): Column => ({ ...number(path, fallback), as });
+const inForm = (as: string, path: string, fallback?: string): Column =>
+  fallback === undefined ? { ...number(path), as } : { ...number(path), as, fallback };
 
-/** Label and mass are the rider's to give; the rest is what most rows would say. */
-const common = (mount: string): Columns => ({
+/** ISO 4217's code for "no currency": what a usual item costs is not asked here. */
+const noCurrency = 'XXX';
+
+/** Columns that may stay empty, because an empty cell stands for what the usual item of the kind has. */
+function usually(kind: ItemKind) {
+  const usual: Readonly<Record<string, unknown>> = { ...usualItem(kind, noCurrency) };
+  const column = (path: string, reading: CellReading): Column => ({
+    path,
+    reading,
+    fallback: cellText(usual[path]),
+  });
+  return {
+    number: (path: string) => column(path, 'number'),
+    choice: (path: string) => column(path, 'choice'),
+    flag: (path: string) => column(path, 'flag'),
+  };
+}
+
+function cellText(value: unknown): string {
+  return typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value);
+}
+
+/** Label and mass are the rider's to give; a price too, where the item is only considered. */
+const common = (kind: ItemKind): Columns => ({
   kind: { path: 'kind', reading: 'choice' },
   label: { path: 'label', reading: 'text' },
-  state: { path: 'state', reading: 'choice', fallback: 'owned' },
-  quantity: number('quantity', '1'),
+  state: usually(kind).choice('state'),
+  quantity: usually(kind).number('quantity'),
   mass_g: number('massG'),
   price: { path: 'price', reading: 'money', fallback: '0', unlessConsidering: true },
-  mount: { path: 'mount', reading: 'choice', fallback: mount },
+  mount: usually(kind).choice('mount'),
   notes: { path: 'notes', reading: 'text', fallback: '' },
 });
 
-const capacity: Columns = {
+const capacity = (kind: 'device' | 'bank'): Columns => ({
   capacity_wh: inForm('wh', 'capacity.wh'),
   capacity_mah: inForm('mah', 'capacity.mAh'),
   cell_v: inForm('mah', 'capacity.cellV'),
-  health: number('health', '1'),
-};
+  health: usually(kind).number('health'),
+});
 
 const input: Columns = {
   input_standard: { path: 'input.standard', reading: 'choice' },
@@ -54,10 +77,11 @@ const output: Columns = {
 
 const outputs: Columns = { outputs: { path: 'outputs', reading: 'ports' } };
 
+// Once one activity is filled in, an empty one says that the device rests.
 const device: Columns = {
-  ...common('handlebar'),
-  ...capacity,
-  spare_batteries: number('spareBatteries', '0'),
+  ...common('device'),
+  ...capacity('device'),
+  spare_batteries: usually('device').number('spareBatteries'),
   ...input,
   use_riding_w: inForm('activity', 'use.ridingW', '0'),
   use_stop_w: inForm('activity', 'use.stopW', '0'),
@@ -65,57 +89,55 @@ const device: Columns = {
   use_night_w: inForm('activity', 'use.nightW', '0'),
   use_wh_per_day: inForm('day', 'use.whPerDay'),
   // A device that counts too much is noticed; one that runs flat uncounted is noticed on the road.
-  importance: { path: 'importance', reading: 'choice', fallback: 'must-have' },
+  importance: usually('device').choice('importance'),
 };
 
-// The fallbacks of the sources below are of the usual size (common practice, no source), as the forms suggest them.
 const bank: Columns = {
-  ...common('rear-rack'),
-  ...capacity,
+  ...common('bank'),
+  ...capacity('bank'),
   measured_wh: { path: 'measuredDeliverableWh.value', reading: 'number', optional: true },
   measured_on: { path: 'measuredDeliverableWh.on', reading: 'date', optional: true },
   ...input,
   ...outputs,
-  efficiency_in: number('efficiencyIn', '0.92'),
-  efficiency_out: number('efficiencyOut', '0.85'),
-  charges_while_serving: { path: 'chargesWhileServing', reading: 'flag', fallback: 'no' },
-  standby_w: number('standbyW', '0'),
-  self_discharge_pct_per_month: number('selfDischargePctPerMonth', '2'),
-  lights: number('lights', '4'),
+  efficiency_in: usually('bank').number('efficiencyIn'),
+  efficiency_out: usually('bank').number('efficiencyOut'),
+  charges_while_serving: usually('bank').flag('chargesWhileServing'),
+  standby_w: usually('bank').number('standbyW'),
+  self_discharge_pct_per_month: usually('bank').number('selfDischargePctPerMonth'),
+  lights: usually('bank').number('lights'),
 };
 
 const panel: Columns = {
-  ...common('rear-rack'),
+  ...common('panel'),
   rated_w: number('ratedW'),
   measured_w: { path: 'measuredRatedW.value', reading: 'number', optional: true },
   measured_on: { path: 'measuredRatedW.on', reading: 'date', optional: true },
-  temperature_coefficient_pct_per_k: number('temperatureCoefficientPctPerK', '-0.4'),
-  noct_c: number('noctDegC', '45'),
-  regulator_efficiency: number('regulatorEfficiency', '0.85'),
-  start_w_per_m2: number('startWm2', '100'),
+  temperature_coefficient_pct_per_k: usually('panel').number('temperatureCoefficientPctPerK'),
+  noct_c: usually('panel').number('noctDegC'),
+  regulator_efficiency: usually('panel').number('regulatorEfficiency'),
+  start_w_per_m2: usually('panel').number('startWm2'),
   ...output,
 };
 
 const generatorHub: Columns = {
-  ...common('front-wheel'),
-  // Nothing replaced, no wheel to build: the rider sees the whole mass until the figure is filled in.
-  replaces_g: number('replacesG', '0'),
+  ...common('generator-hub'),
+  replaces_g: usually('generator-hub').number('replacesG'),
   wheel_build: { path: 'wheelBuild', reading: 'money', fallback: '0', unlessConsidering: true },
   rated_w: inForm('rating', 'power.ratedW'),
   power_curve: { path: 'power.points', reading: 'curve', as: 'curve' },
-  idle_drag_10_w: number('idleDragW10', '0.5'),
-  idle_drag_30_w: number('idleDragW30', '2.5'),
-  wheel_circumference_m: number('wheelCircumferenceM', '2.155'),
+  idle_drag_10_w: usually('generator-hub').number('idleDragW10'),
+  idle_drag_30_w: usually('generator-hub').number('idleDragW30'),
+  wheel_circumference_m: usually('generator-hub').number('wheelCircumferenceM'),
 };
 
 const converter: Columns = {
-  ...common('handlebar'),
-  efficiency: number('efficiency', '0.8'),
-  start_speed_kmh: number('startSpeedKmh', '10'),
+  ...common('converter'),
+  efficiency: usually('converter').number('efficiency'),
+  start_speed_kmh: usually('converter').number('startSpeedKmh'),
   ...output,
 };
 
-const wallCharger: Columns = { ...common('rear-rack'), ...outputs, total_w: number('totalW') };
+const wallCharger: Columns = { ...common('wall-charger'), ...outputs, total_w: number('totalW') };
 
 export const columnsOfKind: Readonly<Record<ItemKind, Columns>> = {
   device,
@@ -124,7 +146,7 @@ export const columnsOfKind: Readonly<Record<ItemKind, Columns>> = {
   'generator-hub': generatorHub,
   converter,
   'wall-charger': wallCharger,
-  accessory: common('rear-rack'),
+  accessory: common('accessory'),
 };
 
 /** Every column there is, of whatever kind. */

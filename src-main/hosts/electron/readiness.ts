@@ -18,7 +18,7 @@ export interface ReadinessOptions {
 }
 
 async function openApp({ folders, dataFolder, page }: ReadinessOptions): Promise<void> {
-  setupPermissions();
+  setupPermissions(page);
   setupMenu();
   if (page === builtPage) setupPage(folders.renderer);
   const window = createWindow(folders.preload);

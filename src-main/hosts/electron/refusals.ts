@@ -18,11 +18,14 @@ export function setupNavigation(page: PageAddress): void {
   app.on('web-contents-created', (_event, contents) => confine(contents, page));
 }
 
-/** Chargewright needs no camera, place or notification, and saves through its own dialog: all is refused. */
-export function setupPermissions(): void {
+/** Chargewright needs no camera, place or notification: all is refused, and every download but the page's own. */
+export function setupPermissions(page: PageAddress): void {
   const { defaultSession } = session;
   defaultSession.setPermissionRequestHandler((_contents, _permission, answer) => answer(false));
   defaultSession.setPermissionCheckHandler(() => false);
   defaultSession.setDevicePermissionHandler(() => false);
-  defaultSession.on('will-download', (event) => event.preventDefault());
+  // A chart's picture and figures are made in the page; the system's own save dialog opens for them.
+  defaultSession.on('will-download', (event, item) => {
+    if (!item.getURL().startsWith(`blob:${page.origin}/`)) event.preventDefault();
+  });
 }

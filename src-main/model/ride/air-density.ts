@@ -1,7 +1,8 @@
+import { lapseKPerM } from '../lapse-rate.ts';
+
 /** Constants of ISO 2533:1975 (the same in the ICAO and US 1976 atmospheres below 11 km). */
 const seaLevelK = 288.15;
 const seaLevelPa = 101_325;
-const lapseKPerM = 0.0065;
 const pressureExponent = 5.25588;
 const gasConstantJkgK = 287.053;
 const zeroDegCInK = 273.15;

@@ -1,5 +1,5 @@
 import type { GradeShare, TrackProfile } from '../../../shared-types/tour.ts';
-import { greatCircleKm } from '../sun/great-circle.ts';
+import { greatCircleKm } from '../../../shared-types/great-circle.ts';
 
 /** A point of a track; elevation is null where the file gives none. */
 export interface TrackPoint {

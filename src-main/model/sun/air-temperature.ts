@@ -1,5 +1,5 @@
-/** Fall of air temperature with height, K/m (6.5 K/km, ISO 2533). */
-export const lapseKPerM = 0.0065;
+import { lapseKPerM } from '../lapse-rate.ts';
+
 /** Clock hour of the warmest air (common practice, no source). */
 const warmestHour = 15;
 

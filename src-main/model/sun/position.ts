@@ -1,5 +1,6 @@
 import { AstroTime, Body, Equator, Observer, SiderealTime } from 'astronomy-engine';
 import { clipUnit, radPerDeg, wrapDeg } from '../angle.ts';
+import { msPerDay } from './calendar.ts';
 
 /** Where the sun stands, geometric (no refraction). */
 export interface SunPosition {
@@ -15,6 +16,8 @@ export interface SunDay {
   /** Apparent less mean solar time, minutes. */
   readonly equationOfTimeMin: number;
 }
+
+const msPerHour = 3_600_000;
 
 const sunAt = (timeMs: number, latDeg: number, lonDeg: number) => {
   const time = new AstroTime(new Date(timeMs));
@@ -70,7 +73,7 @@ export function cosZenithOf(hourAngleRad: number, declinationRad: number, latRad
  */
 export function sunOfDay(noonMs: number): SunDay {
   const { hourAngleDeg, declinationRad } = sunAt(noonMs, 0, 0);
-  const utHours = (noonMs % 86_400_000) / 3_600_000;
+  const utHours = (noonMs % msPerDay) / msPerHour;
   const aheadDeg = wrapDeg(hourAngleDeg - (utHours - 12) * 15 + 180) - 180;
   return { declinationRad, equationOfTimeMin: aheadDeg * 4 };
 }

@@ -1,5 +1,6 @@
 import type { Assumption } from '../../../shared-types/comparison.ts';
 import { formatNumber, percent, wordsLocale } from '../../../shared-types/figures.ts';
+import { labelWh } from '../../../shared-types/item.ts';
 import type { Scenario } from '../../../shared-types/scenario.ts';
 import { bedtime, ridesFrom, wakesAt } from '../../model/flow/day-schedule.ts';
 import { angstromOvercast, angstromPerSunshine } from '../../model/sun/daily-radiation.ts';
@@ -7,7 +8,6 @@ import { groundReflectance } from '../../model/sun/plane-of-array.ts';
 import { meanDemandWhPerDay } from '../../model/flow/demand.ts';
 import { deviceEfficiencyIn, type DeviceModel } from '../../model/storage/device.ts';
 import { uprightDragAreaM2 } from '../../model/ride/power-balance.ts';
-import { labelWh } from '../../model/storage/cell.ts';
 import { taperStart } from '../../model/storage/taper.ts';
 import { ofKind, type CarriedItem } from './kit.ts';
 import type { TourModel } from './tour.ts';

@@ -1,8 +1,7 @@
-import type { Item, ItemKind, ItemOf } from '../../../shared-types/item.ts';
+import { labelWh, type Item, type ItemKind, type ItemOf } from '../../../shared-types/item.ts';
 import type { Scenario } from '../../../shared-types/scenario.ts';
 import type { ConverterModel, HubModel } from '../../model/ride/hub.ts';
 import { bankCapacityWh, selfDischargePerHour, type BankModel } from '../../model/storage/bank.ts';
-import { labelWh } from '../../model/storage/cell.ts';
 import type { ChargerModel } from '../../model/storage/charger.ts';
 import { deviceEfficiencyIn, useByActivityW, type DeviceModel } from '../../model/storage/device.ts';
 import type { PanelModel } from '../../model/sun/panel.ts';

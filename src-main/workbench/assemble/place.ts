@@ -1,9 +1,9 @@
 import type { Station } from '../../../shared-types/climate.ts';
+import { greatCircleKm, nearestTo } from '../../../shared-types/great-circle.ts';
 import type { Place } from '../../../shared-types/tour.ts';
 import { atHeight } from '../../model/sun/air-temperature.ts';
 import { monthlyClearness } from '../../model/sun/daily-radiation.ts';
 import type { PlaceClimate } from '../../model/sun/day-light.ts';
-import { greatCircleKm } from '../../model/sun/great-circle.ts';
 
 /** A place with the station whose sky it is given. */
 export interface SettledPlace {
@@ -16,18 +16,15 @@ export interface SettledPlace {
   readonly stationHigherM: number;
 }
 
-interface Spot {
-  readonly latDeg: number;
-  readonly lonDeg: number;
-  readonly elevationM: number;
-}
-
 /** Gives a place the sky of its named or nearest station, and temperatures moved to its height. */
 export function settlePlace(place: Place, stations: readonly Station[]): SettledPlace | null {
   const spot = place.as === 'coordinates' ? place : stations.find((each) => each.place === place.station);
   if (spot === undefined) return null;
-  const station = place.as === 'coordinates' ? nearest(spot, stations) : (spot as Station);
-  const warmth = station.minDegC.includes(null) ? nearest(spot, stations.filter(hasTemperatures)) : station;
+  const station = place.as === 'coordinates' ? nearestTo(spot, stations) : (spot as Station);
+  if (station === undefined) return null;
+  const warmth = hasTemperatures(station)
+    ? station
+    : (nearestTo(spot, stations.filter(hasTemperatures)) ?? station);
   const moved = (monthly: readonly (number | null)[]): number[] =>
     monthly.map((degC) => atHeight(degC ?? 0, warmth.elevationM, spot.elevationM));
   const climate = {
@@ -48,12 +45,6 @@ export function settlePlace(place: Place, stations: readonly Station[]): Settled
 
 function hasTemperatures(station: Station): boolean {
   return !station.minDegC.includes(null);
-}
-
-function nearest(spot: Spot, stations: readonly Station[]): Station {
-  return stations.reduce((best, each) =>
-    greatCircleKm(spot, each) < greatCircleKm(spot, best) ? each : best,
-  );
 }
 
 function mean(values: readonly number[]): number {

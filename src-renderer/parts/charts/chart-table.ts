@@ -1,3 +1,6 @@
+import Papa from 'papaparse';
+import { formulaStart } from '../../../shared-types/formula-start.ts';
+
 /** The figures behind a chart. */
 export interface ChartTable {
   readonly columns: readonly string[];
@@ -6,14 +9,13 @@ export interface ChartTable {
 
 const csvDigits = 3;
 
-/** Comma-separated, numbers with a point; text that a spreadsheet would take for a formula is led by an apostrophe. */
-export function toCsv(table: ChartTable): string {
-  return [table.columns, ...table.rows].map((row) => `${row.map(csvCell).join(',')}\r\n`).join('');
+/** RFC 4180, numbers with a point; what is no number is left empty, and text like a formula is defused. */
+export function toCsv({ columns, rows }: ChartTable): string {
+  const figures = rows.map((row) => row.map((value) => (typeof value === 'number' ? rounded(value) : value)));
+  const text = Papa.unparse([[...columns], ...figures], { newline: '\r\n', escapeFormulae: formulaStart });
+  return `${text}\r\n`;
 }
 
-function csvCell(value: string | number): string {
-  if (typeof value === 'number')
-    return Number.isFinite(value) ? String(Number(value.toFixed(csvDigits))) : '';
-  const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+function rounded(value: number): number | '' {
+  return Number.isFinite(value) ? Number(value.toFixed(csvDigits)) : '';
 }

@@ -1,10 +1,5 @@
-import type { DeviceUse, HubPower, Item, LabelCapacity } from '../../../shared-types/item.ts';
+import { labelWh, type DeviceUse, type HubPower, type Item } from '../../../shared-types/item.ts';
 import { percent, wattHours, withUnit } from '../../../shared-types/figures.ts';
-
-/** Watt-hours of a label: as printed, or charge times the nominal voltage of the cells. */
-export function labelWh(capacity: LabelCapacity): number {
-  return capacity.as === 'wh' ? capacity.wh : (capacity.mAh * capacity.cellV) / 1000;
-}
 
 function watts(value: number, locale?: string): string {
   return withUnit(value, 'W', { digits: 2, locale });

@@ -1,4 +1,4 @@
-import { nightKind, type Leg, type NightKind } from '../../../shared-types/tour.ts';
+import { longestNightPattern, nightKind, type Leg, type NightKind } from '../../../shared-types/tour.ts';
 
 const kinds = nightKind.options;
 
@@ -12,11 +12,9 @@ export function turned(pattern: readonly NightKind[], place: number): readonly N
   return pattern.map((night, i) => (i === place ? nextNight(night) : night));
 }
 
-export const longestPattern = 60;
-
 /** The pattern cut, or drawn out with nights that have no wall; a length that is none leaves it as it is. */
 export function resized(pattern: readonly NightKind[], length: number): readonly NightKind[] {
-  if (!Number.isInteger(length) || length < 1 || length > longestPattern) return pattern;
+  if (!Number.isInteger(length) || length < 1 || length > longestNightPattern) return pattern;
   const added = Array.from({ length: Math.max(0, length - pattern.length) }, (): NightKind => 'none');
   return [...pattern.slice(0, length), ...added];
 }

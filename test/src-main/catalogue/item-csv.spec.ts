@@ -188,7 +188,7 @@ describe('readItemCsv() of a bad cell', () => {
 });
 
 describe('readItemCsv()', () => {
-  it('reads a line of every kind, with the stated defaults', () => {
+  it('reads a line of every kind, with usual figures where cells are empty', () => {
     const text = `kind,label,mass_g,capacity_wh,input_standard,input_w,outputs,output_standard,output_w,use_riding_w,rated_w,total_w
 device,Lamp,170,10.8,bc-1.2,5,,,,0.4,,
 bank,Bank,350,74,pd,18,pd:20 bc-1.2:7.5,,,,,
@@ -208,7 +208,7 @@ accessory,Cable,30,,,,,,,,,`;
         massG: 170,
         mount: 'handlebar',
         capacity: { as: 'wh', wh: 10.8 },
-        health: 1,
+        health: 0.9,
         spareBatteries: 0,
         input: { standard: 'bc-1.2', powerW: 5 },
         use: { as: 'activity', ridingW: 0.4, stopW: 0, eveningW: 0, nightW: 0 },
@@ -244,7 +244,7 @@ accessory,Cable,30,,,,,,,,,`;
         ratedW: 20,
         measuredRatedW: null,
         temperatureCoefficientPctPerK: -0.4,
-        noctDegC: 45,
+        noctDegC: 48,
         regulatorEfficiency: 0.85,
         startWm2: 100,
         output: { standard: 'type-c-3a', powerW: 15 },
@@ -255,7 +255,7 @@ accessory,Cable,30,,,,,,,,,`;
         ...common,
         massG: 460,
         mount: 'front-wheel',
-        replacesG: 0,
+        replacesG: 150,
         wheelBuild: { minor: 0, currency: euro },
         power: { as: 'rating', ratedW: 3 },
         idleDragW10: 0.5,

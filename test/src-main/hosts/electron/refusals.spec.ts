@@ -54,7 +54,7 @@ describe('the permissions of the page', () => {
   it.each(['media', 'geolocation', 'notifications', 'clipboard-read', 'usb', 'openExternal'])(
     'are refused for %s',
     (permission) => {
-      setupPermissions();
+      setupPermissions(builtPage);
       const answers: boolean[] = [];
       session.defaultSession.request(null, permission, (granted) => answers.push(granted));
       expect(answers).toEqual([false]);
@@ -62,14 +62,19 @@ describe('the permissions of the page', () => {
   );
 
   it('are refused when only checked, and for devices', () => {
-    setupPermissions();
+    setupPermissions(builtPage);
     expect([session.defaultSession.check(), session.defaultSession.device()]).toEqual([false, false]);
   });
 
-  it('include no download past the save dialog', () => {
-    setupPermissions();
+  it.each([
+    ['https://elsewhere.test/file.csv', true],
+    ['blob:https://elsewhere.test/1234', true],
+    ['data:text/csv,1', true],
+    ['blob:chargewright://app/1234', false],
+  ])('for a download from %s are refused: %s', (url, refused) => {
+    setupPermissions(builtPage);
     const event = cancellable();
-    session.defaultSession.emit('will-download', event);
-    expect(event.prevented).toBe(true);
+    session.defaultSession.emit('will-download', event, { getURL: () => url });
+    expect(event.prevented).toBe(refused);
   });
 });

@@ -1,46 +1,35 @@
 import { describe, expect, it } from 'vitest';
 import type { Item } from '../../../../shared-types/item.ts';
-import { keyFigure, labelWh } from '../../../../src-renderer/views/inventory/key-figure.ts';
-import { startingItem } from '../../../../src-renderer/views/inventory/new-item.ts';
+import { keyFigure } from '../../../../src-renderer/views/inventory/key-figure.ts';
+import { usualItem } from '../../../../shared-types/usual-item.ts';
 
 const figure = (item: object): string =>
   keyFigure({ id: 'a', ...item } as Item, 'en-GB').replaceAll(/\s/g, ' ');
 
-describe('labelWh()', () => {
-  // By the definition of the watt-hour: 20 Ah x 3.7 V = 74 Wh.
-  it('is charge times the voltage of the cells', () => {
-    expect(labelWh({ as: 'mah', mAh: 20_000, cellV: 3.7 })).toBeCloseTo(74, 9);
-  });
-
-  it('is the printed figure where one is printed', () => {
-    expect(labelWh({ as: 'wh', wh: 72 })).toBe(72);
-  });
-});
-
 describe('keyFigure()', () => {
   it('has nothing to say of a cable', () => {
-    expect(figure(startingItem('accessory', 'EUR'))).toBe('');
+    expect(figure(usualItem('accessory', 'EUR'))).toBe('');
   });
 
   it('prefers what was measured to the label, and says which', () => {
-    const bank = startingItem('bank', 'EUR');
+    const bank = usualItem('bank', 'EUR');
     expect(figure(bank)).toBe('37 Wh on the label');
     expect(figure({ ...bank, measuredDeliverableWh: { value: 26, on: '2026-03-14' } })).toBe(
       '26 Wh measured',
     );
-    const panel = startingItem('panel', 'EUR');
+    const panel = usualItem('panel', 'EUR');
     expect(figure(panel)).toBe('15 W rated');
     expect(figure({ ...panel, measuredRatedW: { value: 11.5, on: '2026-03-14' } })).toBe('11.5 W measured');
   });
 
   it('gives capacity and use of a device', () => {
-    const device = startingItem('device', 'EUR');
+    const device = usualItem('device', 'EUR');
     expect(figure(device)).toBe('11 Wh, 0.5 W riding');
     expect(figure({ ...device, use: { as: 'day', whPerDay: 4.5 } })).toBe('11 Wh, 4.5 Wh a day');
   });
 
   it('gives rating or peak of a generator hub', () => {
-    const hub = startingItem('generator-hub', 'EUR');
+    const hub = usualItem('generator-hub', 'EUR');
     expect(figure(hub)).toBe('3 W at 15 km/h');
     const points = [
       { speedKmh: 10, powerW: 2 },
@@ -51,7 +40,7 @@ describe('keyFigure()', () => {
   });
 
   it('gives what turns hub and wall power into USB power', () => {
-    expect(figure(startingItem('converter', 'EUR'))).toBe('80 %, from 10 km/h');
-    expect(figure(startingItem('wall-charger', 'EUR'))).toBe('20 W, 1 port');
+    expect(figure(usualItem('converter', 'EUR'))).toBe('80 %, from 10 km/h');
+    expect(figure(usualItem('wall-charger', 'EUR'))).toBe('20 W, 1 port');
   });
 });

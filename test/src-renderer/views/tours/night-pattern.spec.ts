@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { nightKind, nights, type NightKind } from '../../../../shared-types/tour.ts';
+import { longestNightPattern, nightKind, nights, type NightKind } from '../../../../shared-types/tour.ts';
 import {
-  longestPattern,
   nextNight,
   nightsWithOutlets,
   resized,
@@ -11,7 +10,7 @@ import {
 const pattern: readonly NightKind[] = ['none', 'none', 'wall'];
 
 describe('resized()', () => {
-  it.each([0, -3, 2.5, longestPattern + 1, Number.NaN])(
+  it.each([0, -3, 2.5, longestNightPattern + 1, Number.NaN])(
     'keeps the pattern when its length is %d',
     (length) => {
       expect(resized(pattern, length)).toEqual(pattern);
@@ -21,7 +20,7 @@ describe('resized()', () => {
   it('goes as long as the contract takes, and no longer', () => {
     const takes = (length: number): boolean =>
       nights.shape.pattern.safeParse(Array.from({ length }, () => 'none')).success;
-    expect([takes(longestPattern), takes(longestPattern + 1)]).toEqual([true, false]);
+    expect([takes(longestNightPattern), takes(longestNightPattern + 1)]).toEqual([true, false]);
   });
 
   it('cuts at the end and grows by nights without a wall', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { greatCircleKm } from '../../../../src-main/model/sun/great-circle.ts';
-import { expectNear } from '../../../support/near.ts';
+import { greatCircleKm, nearestTo, type GeoPoint } from '../../shared-types/great-circle.ts';
+import { expectNear } from '../support/near.ts';
 
 describe('greatCircleKm()', () => {
   it('is nothing from a place to itself', () => {
@@ -12,5 +12,17 @@ describe('greatCircleKm()', () => {
   });
   it('goes the short way over the date line', () => {
     expectNear(greatCircleKm({ latDeg: 0, lonDeg: 179.5 }, { latDeg: 0, lonDeg: -179.5 }), 111.2, 0.1, 'km');
+  });
+});
+
+describe('nearestTo()', () => {
+  const west = { latDeg: 0, lonDeg: 170 };
+  const east = { latDeg: 0, lonDeg: -179 };
+  it('finds none among none', () => {
+    const none: readonly GeoPoint[] = [];
+    expect(nearestTo(west, none)).toBeUndefined();
+  });
+  it('looks over the date line', () => {
+    expect(nearestTo({ latDeg: 0, lonDeg: 179 }, [west, east])).toBe(east);
   });
 });
