@@ -40,7 +40,7 @@ const layers = [
   layer(['shared-types/**/*.ts'], { folders: ['src-main', 'src-renderer', 'db'], packages: 'zod$' }),
   layer(['src-main/model/**/*.ts'], {
     folders: ['catalogue', 'sheet', 'workbench', 'workers', 'hosts', 'src-renderer', 'db'],
-    packages: 'astronomy-engine$',
+    packages: 'astronomy-engine$|pure-rand/',
   }),
   layer(['src-main/catalogue/**/*.ts'], {
     folders: ['model', 'sheet', 'workbench', 'workers', 'hosts', 'src-renderer'],

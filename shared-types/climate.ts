@@ -13,3 +13,13 @@ export interface Station {
   readonly maxDegC: readonly (number | null)[];
   readonly source: string;
 }
+
+/** A code of a station's `source` and what it stands for. */
+export interface ClimateSource {
+  readonly code: string;
+  readonly what: string;
+}
+
+/** Beyond these a leg's station says little of the leg, and a warning stands beside the figures (common practice, no source). */
+export const farStationKm = 300;
+export const otherHeightM = 500;

@@ -91,6 +91,10 @@ export interface LegYield {
   readonly days: number;
   readonly station: string;
   readonly stationKm: number;
+  /** Height of the station less that of the leg, m. */
+  readonly stationHigherM: number;
+  /** What the rider should know before trusting the leg's sun. */
+  readonly notes: readonly string[];
   readonly radiationKWhM2: number;
   readonly dayLengthH: number;
   readonly panelWh: number;

@@ -1,8 +1,9 @@
 import { z } from 'zod';
-import type { Station } from './climate.ts';
+import type { ClimateSource, Station } from './climate.ts';
 import type { Advice, Comparison, ScoredRow } from './comparison.ts';
 import { id, label } from './field.ts';
 import { itemDraft, itemState, type Item } from './item.ts';
+import { lying, sunBy, type LegSun } from './leg-sun.ts';
 import type { Outcome } from './outcome.ts';
 import { mostScenariosCompared, scenarioDraft, type Scenario } from './scenario.ts';
 import { preferences, settings, type Settings } from './settings.ts';
@@ -65,6 +66,8 @@ export interface About {
   readonly host: 'electron' | 'loopback';
   readonly dataFolder: string;
   readonly climateCredit: string;
+  /** The codes in a station's source. */
+  readonly climateSources: readonly ClimateSource[];
 }
 
 /**
@@ -84,6 +87,15 @@ export const contract = {
   /** Reads a GPX track into its grades; stores nothing. */
   'tours.readTrack': call<TrackProfile>()(
     z.strictObject({ name: label({ label: 'File' }, 200), text: fileText }),
+  ),
+  /** What the sun gives each panel on one leg of a stored tour; `leg` counts from 0. */
+  'tours.legSun': call<LegSun>()(
+    z.strictObject({
+      tourId: id,
+      leg: z.int({ error: 'the number of a leg' }).min(0, { error: 'the number of a leg' }),
+      lying,
+      by: sunBy,
+    }),
   ),
   'scenarios.list': call<readonly Scenario[]>()(nothing),
   'scenarios.save': call<Scenario>()(z.strictObject({ id: id.optional(), scenario: scenarioDraft })),

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { choice, count, id, label, note, share } from './field.ts';
+import { choice, count, id, label, note, quantity, share } from './field.ts';
 
 /** Which method a scenario stands for: it decides colour and marker everywhere, never the arithmetic. */
 export const method = choice(
@@ -8,16 +8,64 @@ export const method = choice(
 );
 export type Method = z.infer<typeof method>;
 
-const placement = z.strictObject({
-  whileRiding: choice({ flat: 'Flat on the rack', packed: 'Packed away' }, { label: 'While riding' }),
-  atStops: choice({ aimed: 'Aimed at the sun', flat: 'Flat', packed: 'Packed away' }, { label: 'At stops' }),
-  inCamp: choice({ aimed: 'Aimed at the sun', flat: 'Flat', packed: 'Packed away' }, { label: 'In camp' }),
-  rackFactor: share({
-    label: 'Rack factor',
-    hint: 'Share of the light left by the shade of rider and bags while riding; about 0.6.',
-  }),
-});
+const resting = {
+  aimed: 'Aimed at the sun',
+  tilted: 'Tilted, facing one way',
+  flat: 'Flat',
+  packed: 'Packed away',
+} as const;
+const tiltDeg = (meta: { readonly label: string; readonly hint: string }) =>
+  quantity({ ...meta, unit: '°', min: 0, max: 90, step: 1 });
+
+export const placement = z
+  .strictObject({
+    whileRiding: choice(
+      { flat: 'Flat on the rack', tilted: 'Tilted on the rack', packed: 'Packed away' },
+      { label: 'While riding' },
+    ),
+    atStops: choice(resting, { label: 'At stops' }),
+    inCamp: choice(resting, { label: 'In camp' }),
+    rackFactor: share({
+      label: 'Rack factor',
+      hint: 'Share of the light left by the shade of rider and bags while riding; about 0.6.',
+    }),
+    rackTiltDeg: tiltDeg({
+      label: 'Tilt on the rack',
+      hint: 'From flat. The road turns, so the mean over all headings counts.',
+    }),
+    restTiltDeg: tiltDeg({ label: 'Tilt at rest', hint: 'From flat; 90 stands upright.' }),
+    facingDeg: quantity({
+      label: 'Facing',
+      unit: '° from north',
+      min: 0,
+      max: 360,
+      step: 5,
+      hint: 'Clockwise: 90 east, 180 south, 270 west.',
+    }),
+    /** Day stops at which the panel is laid out, by their names; none named means at every stop. */
+    onlyAtStops: z.array(label({ label: 'Stop' })).max(20, { error: 'at most 20 names of stops' }),
+    campFromH: count({ label: 'In camp from', unit: 'h', min: 0, max: 23 }),
+    campToH: count({ label: 'In camp until', unit: 'h', min: 1, max: 24 }),
+  })
+  .refine(({ campFromH, campToH }) => campFromH < campToH, {
+    path: ['campToH'],
+    error: 'an hour after the first',
+  });
 export type Placement = z.infer<typeof placement>;
+
+/** A panel flat on the rack while riding and turned to the sun at rest (common practice, no source). */
+export const usualPlacement: Placement = {
+  whileRiding: 'flat',
+  atStops: 'aimed',
+  inCamp: 'aimed',
+  rackFactor: 0.6,
+  rackTiltDeg: 30,
+  restTiltDeg: 45,
+  facingDeg: 180,
+  onlyAtStops: [],
+  campFromH: 0,
+  campToH: 24,
+};
 
 const rules = z.strictObject({
   atWall: choice(

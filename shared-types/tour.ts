@@ -37,6 +37,29 @@ export const place = z.discriminatedUnion(
 );
 export type Place = z.infer<typeof place>;
 
+const monthsAYear = 12;
+const twelveMonths = { error: 'twelve monthly figures, January first' };
+
+/** Where the light of a leg comes from: the sunshine hours of its station, or the rider's own monthly means. */
+export const radiation = z.discriminatedUnion(
+  'as',
+  [
+    z.strictObject({ as: z.literal('sunshine') }),
+    z.strictObject({
+      as: z.literal('own'),
+      /** Mean daily global radiation on a horizontal plane, by month. The most there is: 13 at the pole in its summer. */
+      kWhM2ADay: z
+        .array(
+          quantity({ label: 'Radiation', unit: 'kWh/m² a day', min: 0, max: 13.5, step: 0.01 }),
+          twelveMonths,
+        )
+        .length(monthsAYear, twelveMonths),
+    }),
+  ],
+  { error: 'the sunshine of the station, or monthly figures of your own' },
+);
+export type Radiation = z.infer<typeof radiation>;
+
 /** A share of the distance ridden at one grade (rise over run, uphill positive). */
 const gradeShare = z.strictObject({
   gradePct: quantity({ label: 'Grade', unit: '%', min: -40, max: 40 }),
@@ -92,6 +115,7 @@ const leg = z
     label: label({ label: 'Leg' }),
     days: count({ label: 'Days', min: 1, max: longestTourDays }),
     place,
+    radiation,
     terrain,
     ridingHours: quantity({ label: 'Riding a day', unit: 'h', min: 0, max: 12, step: 0.25 }),
     nights,

@@ -1,7 +1,7 @@
 import type { Item, ItemDraft } from '../../shared-types/item.ts';
 import type { Port, PortStandard } from '../../shared-types/port.ts';
-import type { Scenario } from '../../shared-types/scenario.ts';
-import type { Settings } from '../../shared-types/settings.ts';
+import { usualPlacement, type Scenario } from '../../shared-types/scenario.ts';
+import { usualSky, type Settings } from '../../shared-types/settings.ts';
 import type { Leg, NightKind, Tour } from '../../shared-types/tour.ts';
 
 /*
@@ -202,6 +202,7 @@ const legs: Leg[] = [
     label: 'Forest hills and vineyards',
     days: 6,
     place: { as: 'station', station: 'Tbilisi' },
+    radiation: { as: 'sunshine' },
     terrain: { as: 'class', terrainClass: 'hilly' },
     ridingHours: 6,
     nights: { pattern: every(3, 'electric-post'), wallOutlets: 2, postOutlets: 1 },
@@ -211,6 +212,7 @@ const legs: Leg[] = [
     label: 'High plateau',
     days: 9,
     place: { as: 'station', station: 'Yerevan' },
+    radiation: { as: 'sunshine' },
     terrain: { as: 'class', terrainClass: 'rolling' },
     ridingHours: 7,
     nights: { pattern: every(4, 'wall'), wallOutlets: 2, postOutlets: 1 },
@@ -220,6 +222,7 @@ const legs: Leg[] = [
     label: 'Steppe and salt lakes',
     days: 9,
     place: { as: 'coordinates', latDeg: 40.8, lonDeg: 68.4, elevationM: 280 },
+    radiation: { as: 'sunshine' },
     terrain: { as: 'class', terrainClass: 'flat-paved' },
     ridingHours: 7,
     nights: { pattern: every(5, 'wall'), wallOutlets: 2, postOutlets: 1 },
@@ -244,7 +247,7 @@ export const demoTours: readonly Tour[] = [
 const carried = (...itemIds: string[]) => itemIds.map((itemId) => ({ itemId, quantity: 1 }));
 
 const common = {
-  placement: { whileRiding: 'flat', atStops: 'aimed', inCamp: 'flat', rackFactor: 0.4 },
+  placement: { ...usualPlacement, inCamp: 'flat', rackFactor: 0.4 },
   rules: { atWall: 'devices-first', unsteadySource: 'bank-only' },
   notes: invented,
 } as const;
@@ -285,6 +288,7 @@ export const demoSettings: Settings = {
   theme: 'system',
   tourId: 'demo-tour',
   stepMinutes: '15',
+  sky: usualSky,
   preferences: {
     cost: { weight: 0.2, satisfied: 0, unacceptable: 400 },
     grams: { weight: 0.15, satisfied: 300, unacceptable: 1500 },

@@ -1,6 +1,7 @@
 import type { DayStop, Leg, NightKind, Place, TerrainClass } from '../../shared-types/tour.ts';
 import type { ReadDb, WriteDb } from './connection.ts';
 import { insertRow, selectAll } from './statements.ts';
+import { readRadiation, writeRadiation } from './leg-radiation.ts';
 import { readTrack, writeTrack } from './leg-tracks.ts';
 
 /** A station by name or coordinates: the constraint `station_or_coordinates`. */
@@ -30,6 +31,7 @@ export function writeLegs(write: WriteDb, tourId: string, legs: readonly Leg[]):
       insertRow(write, 'leg_nights', { tour_id: tourId, leg_position: position, position: index, night }),
     );
     leg.dayStops.forEach((stop, index) => writeDayStop(write, tourId, position, stop, index));
+    writeRadiation(write, tourId, position, leg.radiation);
     if (leg.terrain.as === 'track') writeTrack(write, tourId, position, leg.terrain.track);
   });
 }
@@ -40,6 +42,7 @@ export function readLegs(read: ReadDb, tourId: string): Leg[] {
     label: row.label,
     days: row.days,
     place: placeOf(row),
+    radiation: readRadiation(read, tourId, row.position),
     terrain: readTerrain(read, tourId, row),
     ridingHours: row.riding_h,
     nights: {

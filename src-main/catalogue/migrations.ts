@@ -2,6 +2,9 @@ import items from '../../db/migrations/0010-items.sql?raw';
 import tours from '../../db/migrations/0020-tours.sql?raw';
 import scenarios from '../../db/migrations/0030-scenarios.sql?raw';
 import settings from '../../db/migrations/0040-settings.sql?raw';
+import scenarioPlacements from '../../db/migrations/0050-scenario-placements.sql?raw';
+import legRadiation from '../../db/migrations/0060-leg-radiation.sql?raw';
+import skySettings from '../../db/migrations/0070-sky-settings.sql?raw';
 
 /** One step from the tables of the version before to those of `version`. Once released, a step never changes. */
 export interface Migration {
@@ -14,4 +17,7 @@ export const migrations: readonly Migration[] = [
   { version: 20, sql: tours },
   { version: 30, sql: scenarios },
   { version: 40, sql: settings },
+  { version: 50, sql: scenarioPlacements },
+  { version: 60, sql: legRadiation },
+  { version: 70, sql: skySettings },
 ];

@@ -1,18 +1,15 @@
 import { randomUUID } from 'node:crypto';
 import { success, type Outcome } from '../../shared-types/outcome.ts';
-import type { Method, Placement, Rules, Scenario, ScenarioDraft } from '../../shared-types/scenario.ts';
+import type { Method, Rules, Scenario, ScenarioDraft } from '../../shared-types/scenario.ts';
 import { inTransaction, type ReadDb, type WriteDb } from './connection.ts';
 import { missingItem } from './missing-row.ts';
+import { readPlacement, writePlacement } from './placements.ts';
 import { change, insertRow, putRow, selectAll, selectOne } from './statements.ts';
 
 interface ScenarioRow {
   readonly id: string;
   readonly label: string;
   readonly method: Method;
-  readonly while_riding: Placement['whileRiding'];
-  readonly at_stops: Placement['atStops'];
-  readonly in_camp: Placement['inCamp'];
-  readonly rack_factor: number;
   readonly at_wall: Rules['atWall'];
   readonly unsteady_source: Rules['unsteadySource'];
   readonly notes: string;
@@ -41,6 +38,7 @@ export function saveScenario(
     if (missing !== null) return missing;
     putRow(write, 'scenarios', 'id', { ...rowOf(id, draft) });
     replaceKit(write, id, draft.kit);
+    writePlacement(write, id, draft.placement);
     return success({ ...draft, id });
   });
 }
@@ -61,15 +59,11 @@ function replaceKit(write: WriteDb, id: string, kit: ScenarioDraft['kit']): void
   );
 }
 
-function rowOf(id: string, { placement, rules, ...draft }: ScenarioDraft): ScenarioRow {
+function rowOf(id: string, { rules, ...draft }: ScenarioDraft): ScenarioRow {
   return {
     id,
     label: draft.label,
     method: draft.method,
-    while_riding: placement.whileRiding,
-    at_stops: placement.atStops,
-    in_camp: placement.inCamp,
-    rack_factor: placement.rackFactor,
     at_wall: rules.atWall,
     unsteady_source: rules.unsteadySource,
     notes: draft.notes,
@@ -82,12 +76,7 @@ function scenarioOf(read: ReadDb, row: ScenarioRow): Scenario {
     label: row.label,
     method: row.method,
     kit: readKit(read, row.id),
-    placement: {
-      whileRiding: row.while_riding,
-      atStops: row.at_stops,
-      inCamp: row.in_camp,
-      rackFactor: row.rack_factor,
-    },
+    placement: readPlacement(read, row.id),
     rules: { atWall: row.at_wall, unsteadySource: row.unsteady_source },
     notes: row.notes,
   };

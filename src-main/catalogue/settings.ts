@@ -7,9 +7,10 @@ import {
   type Settings,
 } from '../../shared-types/settings.ts';
 import { inTransaction, type ReadDb, type WriteDb } from './connection.ts';
+import { skyColumns, skyOf, type SkyColumns } from './sky-columns.ts';
 import { putRow, selectAll, selectOne } from './statements.ts';
 
-interface SettingsRow {
+interface SettingsRow extends SkyColumns {
   readonly currency: string;
   readonly theme: Settings['theme'];
   readonly tour_id: string | null;
@@ -25,6 +26,7 @@ export function readSettings(read: ReadDb): Settings | null {
     theme: row.theme,
     tourId: row.tour_id,
     stepMinutes: String(row.step_min) as Settings['stepMinutes'],
+    sky: skyOf(row),
     preferences: readPreferences(read),
   };
 }
@@ -39,6 +41,7 @@ export function saveSettings(write: WriteDb, settings: Settings): Outcome<Settin
       theme: settings.theme,
       tour_id: settings.tourId,
       step_min: Number(settings.stepMinutes),
+      ...skyColumns(settings.sky),
     });
     for (const criterion of criterionNames)
       putRow(write, 'criterion_scales', 'criterion', { criterion, ...settings.preferences[criterion] });

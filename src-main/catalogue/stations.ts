@@ -1,78 +1,55 @@
-import Papa from 'papaparse';
 import stationsCsv from '../../db/climate/stations.csv?raw';
 import type { Station } from '../../shared-types/climate.ts';
-
-/** Where the climate figures come from; shown in the app and printed wherever they are used. */
-export const climateCredit =
-  'Climate: monthly sunshine and air temperatures mostly from Wikipedia city articles and its list of cities by sunshine ' +
-  'duration (Wikipedia contributors, CC BY-SA; articles collected in 2016, doi:10.1007/978-3-319-40581-0_36), after ' +
-  'national weather services and the WMO; some temperatures from NOAA NCEI normals 1991-2020 (public domain), from ' +
-  'single facts of climate pages and from DSSAT averages for Palmira; positions from the NOAA Integrated Surface ' +
-  'Database (public domain).';
-
-export type StationFault = 'months' | 'sunshine' | 'temperatures' | 'number';
-
-/** The station table that ships with Chargewright is not what it should be. */
-export class StationsError extends Error {
-  readonly fault: StationFault;
-
-  constructor(fault: StationFault, message: string) {
-    super(message);
-    this.name = 'StationsError';
-    this.fault = fault;
-  }
-}
-
-type StationColumn =
-  | 'place'
-  | 'country'
-  | 'lat_deg'
-  | 'lon_deg'
-  | 'elev_m'
-  | 'month'
-  | 'sunshine_h_per_day'
-  | 'tmin_c'
-  | 'tmax_c'
-  | 'source';
-type StationRow = Readonly<Record<StationColumn, string>>;
+import { numberOf, numberOrNull, stationRows, type StationRow } from './station-rows.ts';
+import { StationsError } from './stations-error.ts';
 
 const monthsAYear = 12;
 const hoursADay = 24;
+const mostLatDeg = 90;
+const mostLonDeg = 180;
+
+/**
+ * The most sunshine there can be in a month (0 is January) at a latitude: hours a day from the sun's upper edge with
+ * refraction. Handed in, because this layer may not reckon with the sun.
+ */
+export type LongestSunshineH = (latDeg: number, month: number) => number;
 
 let parsed: readonly Station[] | null = null;
 
 /** All climate stations, in the order of the table. */
-export function readStations(): readonly Station[] {
-  parsed ??= parseStations(stationsCsv);
+export function readStations(longestSunshineH: LongestSunshineH): readonly Station[] {
+  parsed ??= parseStations(stationsCsv, longestSunshineH);
   return parsed;
 }
 
 /** Reads a station table: twelve rows for each place, one a month. A place is found by its name, which is unique. */
-export function parseStations(text: string): Station[] {
-  const { data } = Papa.parse<StationRow>(text, { header: true, skipEmptyLines: true });
-  const places = [...new Set(data.map((row) => row.place))];
+export function parseStations(text: string, longestSunshineH: LongestSunshineH): Station[] {
+  const rows = stationRows(text);
+  const places = [...new Set(rows.map((row) => row.place))];
   return places.map((place) =>
     stationOf(
       place,
-      data.filter((row) => row.place === place),
+      rows.filter((row) => row.place === place),
+      longestSunshineH,
     ),
   );
 }
 
-function stationOf(place: string, rows: readonly StationRow[]): Station {
+function stationOf(place: string, rows: readonly StationRow[], longestSunshineH: LongestSunshineH): Station {
   const months = inOrder(place, rows);
-  const [first] = months;
-  if (first === undefined) throw new StationsError('months', `${place} has no months.`);
+  // There are twelve, or inOrder() would have refused.
+  const first = months[0]!;
+  const latDeg = degreesOf(first, 'lat_deg', mostLatDeg);
   const minDegC = months.map((row) => numberOrNull(row, 'tmin_c'));
   const maxDegC = months.map((row) => numberOrNull(row, 'tmax_c'));
   refuseTurned(place, minDegC, maxDegC);
   return {
     place,
     country: first.country,
-    latDeg: numberOf(first, 'lat_deg'),
-    lonDeg: numberOf(first, 'lon_deg'),
+    latDeg,
+    lonDeg: degreesOf(first, 'lon_deg', mostLonDeg),
     elevationM: numberOf(first, 'elev_m'),
-    sunshineH: months.map(sunshineOf),
+    sunshineH: months.map((row, month) => sunshineOf(row, longestSunshineH(latDeg, month))),
     minDegC,
     maxDegC,
     source: first.source,
@@ -88,12 +65,22 @@ function inOrder(place: string, rows: readonly StationRow[]): StationRow[] {
   return months;
 }
 
-function sunshineOf(row: StationRow): number {
+function degreesOf(row: StationRow, column: 'lat_deg' | 'lon_deg', most: number): number {
+  const degrees = numberOf(row, column);
+  if (Math.abs(degrees) <= most) return degrees;
+  throw new StationsError(
+    'position',
+    `${row.place}: ${column} is ${degrees}; allowed is -${most} to ${most}.`,
+  );
+}
+
+function sunshineOf(row: StationRow, longestH: number): number {
   const hours = numberOf(row, 'sunshine_h_per_day');
-  if (hours >= 0 && hours <= hoursADay) return hours;
+  const allowedH = Math.min(hoursADay, longestH);
+  if (hours >= 0 && hours <= allowedH) return hours;
   throw new StationsError(
     'sunshine',
-    `${row.place}, month ${row.month}: ${hours} h of sunshine a day; allowed is 0 to ${hoursADay}.`,
+    `${row.place}, month ${row.month}: ${hours} h of sunshine a day; allowed is 0 to ${Number(allowedH.toFixed(2))}.`,
   );
 }
 
@@ -111,18 +98,4 @@ function refuseTurned(
       `${place}, month ${index + 1}: the minimum ${low ?? 'missing'} °C is not at or below the maximum ${high ?? 'missing'} °C.`,
     );
   });
-}
-
-function numberOrNull(row: StationRow, column: StationColumn): number | null {
-  return row[column] === '' ? null : numberOf(row, column);
-}
-
-function numberOf(row: StationRow, column: StationColumn): number {
-  const text = row[column];
-  const value = Number(text);
-  if (text.trim() !== '' && Number.isFinite(value)) return value;
-  throw new StationsError(
-    'number',
-    `${row.place}, month ${row.month}: ${column} is "${text}", not a number.`,
-  );
 }

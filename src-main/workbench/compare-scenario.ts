@@ -14,8 +14,11 @@ import { account, accounts, type Account } from '../model/flow/ledger.ts';
 import { energyMargin, type MarginResult } from '../model/flow/margin.ts';
 import { compileNetwork, type Network } from '../model/flow/network.ts';
 import { createRecord, runTour, type FlatMustHave, type RunRecord } from '../model/flow/run-tour.ts';
+import { inLongerSteps, layPanels, meanPanelPower } from '../model/flow/panel-power.ts';
+import { panelSchedule } from '../model/flow/panel-schedule.ts';
 import { createState } from '../model/flow/step-state.ts';
 import { buildSupply, type Supply } from '../model/flow/supply.ts';
+import { meanRadiationWhM2 } from '../model/flow/tour-sun.ts';
 import { costOf } from '../model/judge/cost.ts';
 import { massOf } from '../model/judge/mass.ts';
 import { rideLeg, type LegRide } from '../model/ride/ride-leg.ts';
@@ -31,6 +34,7 @@ import {
   wheelModel,
   type CarriedItem,
 } from './assemble/kit.ts';
+import { panelDayOf, placementModel } from './assemble/sky.ts';
 import { pricedLines, weighedLines } from './assemble/money-and-mass.ts';
 import { rideModel, terrainOf, type TourModel } from './assemble/tour.ts';
 
@@ -103,14 +107,26 @@ function supplyOf(
   lines: readonly CarriedItem[],
   rides: readonly LegRide[],
 ): Supply {
+  const { timeline } = model;
   return buildSupply(
-    model.timeline,
-    model.history,
-    model.light,
-    panelModels(ofKind(lines, 'panel')),
-    scenario.placement,
+    timeline,
+    panelPower(scenario, model, lines),
     rides.map((ride) => ride.hubPlugW),
+    timeline.luckChance,
   );
+}
+
+/** What the panels give in each step: the mean over the drawn skies. */
+function panelPower(
+  scenario: Scenario,
+  { tour, timeline, sun, skies, optics }: TourModel,
+  lines: readonly CarriedItem[],
+): Float64Array {
+  const placement = placementModel(scenario.placement);
+  const schedules = tour.legs.map((leg) => panelSchedule(panelDayOf(leg), placement, sun.stepsPerDay));
+  const panels = panelModels(ofKind(lines, 'panel'));
+  const laid = layPanels(panels, placement, sun, schedules, timeline.legOfDay, optics);
+  return inLongerSteps(meanPanelPower(laid, sun, skies), sun.stepsPerDay / timeline.stepsPerDay);
 }
 
 function runPlan(
@@ -166,22 +182,24 @@ function dayLedgers(record: RunRecord, model: TourModel): readonly DayLedger[] {
 }
 
 function legYields(model: TourModel, supply: Supply, rides: readonly LegRide[]): readonly LegYield[] {
-  const { timeline, tour, places } = model;
+  const { timeline, tour, places, sun } = model;
   return tour.legs.map((leg, index) => {
     const onLeg = <T>(values: ArrayLike<T>, legOf: ArrayLike<number>): T[] =>
       Array.from(values).filter((_, i) => legOf[i] === index);
     const daysWh = (watts: Float64Array): number =>
       (onLeg(watts, timeline.leg).reduce((sum, w) => sum + w, 0) * timeline.stepHours) / leg.days;
-    const light = onLeg(model.light, timeline.legOfDay);
-    const meanOf = (pick: (day: (typeof light)[number]) => number): number =>
-      light.reduce((sum, day) => sum + pick(day), 0) / leg.days;
+    const days = onLeg(Array.from(sun.courses.keys()), timeline.legOfDay);
+    const meanOf = (pick: (day: number) => number): number =>
+      days.reduce((sum, day) => sum + pick(day), 0) / leg.days;
     return {
       leg: leg.label,
       days: leg.days,
       station: places[index]!.station.place,
       stationKm: places[index]!.stationKm,
-      radiationKWhM2: meanOf((day) => day.radiationWhM2) / 1000,
-      dayLengthH: meanOf((day) => day.dayLengthH),
+      stationHigherM: places[index]!.stationHigherM,
+      notes: model.notes[index]!,
+      radiationKWhM2: meanOf((day) => meanRadiationWhM2(sun, day)) / 1000,
+      dayLengthH: meanOf((day) => (24 / Math.PI) * sun.courses[day]!.sunsetRad),
       panelWh: daysWh(supply.panelW),
       hubWh: daysWh(supply.hubW),
       wallNights: onLeg(timeline.wallAfterDay, timeline.legOfDay).reduce((sum, wall) => sum + wall, 0),

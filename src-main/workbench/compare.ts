@@ -15,8 +15,7 @@ import { carriedItems, travellingDevices } from './assemble/kit.ts';
 import type { TourModel } from './assemble/tour.ts';
 import { compareScenario } from './compare-scenario.ts';
 
-/** The mean history is drawn from nothing, so the seed has nothing to seed yet. */
-const seed = 0;
+/** One course of energy is simulated: what the panels give is its mean over the drawn skies. */
 const histories = 1;
 
 /** Simulates a tour under each scenario, scores and ranks them, and says what to take. */
@@ -38,11 +37,11 @@ export function compareScenarios(
     tour: describeTour(model, devices),
     currency: settings.currency,
     histories,
-    seed,
+    seed: settings.sky.seed,
     advice,
     scenarios: results.toSorted((a, b) => order.get(a.id)! - order.get(b.id)!),
     scores,
-    assumptions: sharedAssumptions(model, devices),
+    assumptions: sharedAssumptions(model, devices, settings.sky),
     cautions: cautionsFor(kinds),
   };
 }

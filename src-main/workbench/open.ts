@@ -3,9 +3,11 @@ import { todayFrom } from '../../shared-types/dates.ts';
 import { success } from '../../shared-types/outcome.ts';
 import { loadDemoIfEmpty } from '../catalogue/demo.ts';
 import { openCatalogue } from '../catalogue/open.ts';
-import { climateCredit } from '../catalogue/stations.ts';
+import { climateCredit, climateSources } from '../catalogue/climate-credit.ts';
+import { writeClimateNotes } from '../catalogue/climate-notes.ts';
 import { catalogueCalls } from './calls/catalogue-calls.ts';
 import { comparisonCalls, comparisonRunner } from './calls/comparison-calls.ts';
+import { legSunCalls } from './calls/leg-sun-calls.ts';
 import { sheetCalls } from './calls/sheet-calls.ts';
 import type { FileDesk } from './file-desk.ts';
 import type { Handlers } from '../../shared-types/contract.ts';
@@ -32,13 +34,15 @@ export const catalogueFile = 'catalogue.sqlite3';
  */
 export function openWorkbench(options: WorkbenchOptions): Workbench {
   const catalogue = openCatalogue(join(options.dataFolder, catalogueFile));
+  writeClimateNotes(options.dataFolder);
   loadDemoIfEmpty(catalogue.write);
   const run = comparisonRunner(catalogue);
   const { version, host, dataFolder, files } = options;
   return {
     handlers: {
-      about: () => success({ version, host, dataFolder, climateCredit }),
+      about: () => success({ version, host, dataFolder, climateCredit, climateSources }),
       ...catalogueCalls(catalogue),
+      ...legSunCalls(catalogue),
       ...comparisonCalls(run),
       ...sheetCalls(run, files, version, () => todayFrom(new Date())),
     },

@@ -2,7 +2,7 @@ import { createContext } from 'svelte';
 import type { Station } from '../../shared-types/climate.ts';
 import type { About, Invoke } from '../../shared-types/contract.ts';
 import type { Outcome } from '../../shared-types/outcome.ts';
-import type { Preferences, Settings } from '../../shared-types/settings.ts';
+import { sky, type Preferences, type Settings, type SkySettings } from '../../shared-types/settings.ts';
 import type { Tour } from '../../shared-types/tour.ts';
 import { Calls } from './calls.ts';
 import { ComparisonState, type ComparisonSubject } from './comparison.svelte.ts';
@@ -89,9 +89,13 @@ export class AppState {
 }
 
 function changesFigures(now: Settings, before: Settings): boolean {
-  return (
-    now.currency !== before.currency || now.stepMinutes !== before.stepMinutes || now.tourId !== before.tourId
-  );
+  const plain = ['currency', 'stepMinutes', 'tourId'] as const;
+  return plain.some((key) => now[key] !== before[key]) || changesSky(now.sky, before.sky);
+}
+
+/** Settings come back from the workbench as a new object each time: only what is in them tells. */
+function changesSky(now: SkySettings, before: SkySettings): boolean {
+  return sky.keyof().options.some((key) => now[key] !== before[key]);
 }
 
 export const [useApp, provideApp] = createContext<AppState>();

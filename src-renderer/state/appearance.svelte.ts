@@ -1,3 +1,4 @@
+import { createContext } from 'svelte';
 import type { Settings } from '../../shared-types/settings.ts';
 
 /** The part of a window that knows and shows light and dark. */
@@ -27,3 +28,5 @@ export class AppearanceState {
     this.#theme = theme;
   }
 }
+
+export const [useAppearance, provideAppearance] = createContext<AppearanceState>();

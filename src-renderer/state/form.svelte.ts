@@ -13,6 +13,7 @@ export interface FormOptions<Draft> {
 
 /** What a field needs of the form it stands in. */
 export interface FormAccess {
+  readonly status: FormStatus;
   at(path: string): unknown;
   /** Takes a finished change, and stores it where the form is live. */
   set(path: string, value: unknown): void;

@@ -90,6 +90,8 @@ function legsOf({ panelWh, hubWh }: SupplyFixture): readonly LegYield[] {
     days: 14,
     station: 'Invented harbour',
     stationKm: 22,
+    stationHigherM: -40,
+    notes: [],
     radiationKWhM2: 5.4,
     dayLengthH: 15.1,
     panelWh: panelWh * 1.1,

@@ -6,6 +6,9 @@ export const ridesFrom = 8;
 export const eveningFrom = 18;
 export const bedtime = 22;
 
+/** What a step is like is sampled this finely, so that coarse steps lose no part of a stop, min. */
+export const sampleMinutes = 5;
+
 /** A stop between two stretches of riding. */
 export interface StopPlan {
   readonly hours: number;
@@ -29,7 +32,11 @@ export interface DayPart {
  * @param hour 0..24
  * @param ridingHours riding with stops must end by 22 h
  */
-export function partAt(hour: number, ridingHours: number, stops: readonly StopPlan[]): DayPart {
+export function partAt(
+  hour: number,
+  ridingHours: number,
+  stops: readonly Pick<StopPlan, 'hours'>[],
+): DayPart {
   const camp = (activity: Activity): DayPart => ({ activity, stop: -1, inCamp: true });
   if (hour < wakesAt || hour >= bedtime) return camp('night');
   if (hour < ridesFrom) return camp('stop');

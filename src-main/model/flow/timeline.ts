@@ -1,6 +1,13 @@
 import type { NightKind } from '../../../shared-types/tour.ts';
 import { activities } from '../storage/device.ts';
-import { activityIndex, partAt, ridesFrom, type DayPart, type StopPlan } from './day-schedule.ts';
+import {
+  activityIndex,
+  partAt,
+  ridesFrom,
+  sampleMinutes,
+  type DayPart,
+  type StopPlan,
+} from './day-schedule.ts';
 
 /** A leg as the timeline needs it. */
 export interface LegPlan {
@@ -24,8 +31,6 @@ export interface Timeline {
   readonly activityShare: Float64Array;
   /** 1 where most of the step is riding. */
   readonly riding: Uint8Array;
-  /** Share of the step in camp or in a room. */
-  readonly campShare: Float64Array;
   /** Outlets within reach in some part of the step, and the share of the step they are. */
   readonly outlets: Uint8Array;
   readonly outletTime: Float64Array;
@@ -39,8 +44,6 @@ export interface Timeline {
 }
 
 const minutesPerDay = 1440;
-/** What a step is like is sampled this finely, so that coarse steps lose no part of a stop, min. */
-const sampleMinutes = 5;
 
 /**
  * Lays a tour out in steps.
@@ -63,7 +66,6 @@ export function buildTimeline(legs: readonly LegPlan[], stepMinutes: number): Ti
     leg: new Uint16Array(steps),
     activityShare: new Float64Array(steps * activities.length),
     riding: new Uint8Array(steps),
-    campShare: new Float64Array(steps),
     outlets: new Uint8Array(steps),
     outletTime: new Float64Array(steps),
     luck: new Int32Array(steps).fill(-1),
@@ -110,10 +112,7 @@ interface DayToFill {
   readonly nightAfter: number;
 }
 
-type Filled = Pick<
-  Timeline,
-  'leg' | 'activityShare' | 'riding' | 'campShare' | 'outlets' | 'outletTime' | 'luck'
->;
+type Filled = Pick<Timeline, 'leg' | 'activityShare' | 'riding' | 'outlets' | 'outletTime' | 'luck'>;
 
 function fillDay(timeline: Filled, day: DayToFill): void {
   const stepMinutes = minutesPerDay / day.stepsPerDay;
@@ -133,7 +132,6 @@ function fillDay(timeline: Filled, day: DayToFill): void {
 function addSample(timeline: Filled, day: DayToFill, step: number, hour: number, share: number): void {
   const part = partAt(hour, day.leg.ridingHours, day.leg.stops);
   timeline.activityShare[step * activities.length + activityIndex(part.activity)]! += share;
-  if (part.inCamp) timeline.campShare[step]! += share;
   const outlets = outletsAt(day, part, hour);
   if (outlets === 0) return;
   timeline.outlets[step] = outlets;

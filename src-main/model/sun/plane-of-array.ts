@@ -1,54 +1,59 @@
-/** How the sky's diffuse light is shared out: all alike, or part of it round the sun. */
-export type SkyModel = 'hay-davies' | 'isotropic';
+import type { DaySky } from './day-sky.ts';
+import type { PlaneCourse } from './plane.ts';
+import type { SunCourse } from './sun-course.ts';
 
-/** Light on the horizontal plane and the sun that gives it. */
-export interface SkyLight {
-  readonly globalWm2: number;
-  readonly diffuseWm2: number;
-  /** Beam on a plane facing the sun. */
-  readonly beamNormalWm2: number;
-  /** Outside the atmosphere, facing the sun. */
-  readonly extraterrestrialNormalWm2: number;
-  readonly cosZenith: number;
+/** How the sky's diffuse light is shared out: part of it round the sun, or all alike. */
+export type DiffuseModel = 'hay-davies' | 'isotropic';
+
+/** What the light of sky and ground on a tilted plane is reckoned with. */
+export interface Optics {
+  readonly diffuse: DiffuseModel;
+  /** Share of the global radiation that the ground throws back, 0..1. */
+  readonly groundReflectance: number;
 }
 
-/** A plane by the two cosines the sums need. */
-export interface PlaneAngles {
-  /** Cosine of the tilt from horizontal: 1 lies flat. */
-  readonly cosTilt: number;
-  /** Cosine of the angle between the sun and the plane's normal. */
-  readonly cosIncidence: number;
-}
+/** What of a day's course the sums need. */
+type SunAbove = Pick<SunCourse, 'cosZenith' | 'normalWm2'>;
 
 /** cos 89 degrees: holds the beam ratio finite at the horizon (Hay & Davies 1980 as commonly implemented). */
 const leastCosZenith = 0.01745;
-/** Albedo of ordinary ground (common practice, no source). */
-export const groundReflectance = 0.2;
 
 /** Diffuse light of the sky on a tilted plane, W/m2 (Liu & Jordan 1963; Hay & Davies 1980). */
-export function skyDiffuse(light: SkyLight, plane: PlaneAngles, model: SkyModel): number {
-  const dome = (1 + plane.cosTilt) / 2;
-  if (model === 'isotropic') return light.diffuseWm2 * dome;
-  const anisotropy = light.beamNormalWm2 / light.extraterrestrialNormalWm2;
-  const beamRatio = Math.max(0, plane.cosIncidence) / Math.max(leastCosZenith, light.cosZenith);
-  return light.diffuseWm2 * (anisotropy * beamRatio + (1 - anisotropy) * dome);
+export function skyDiffuseWm2(
+  sun: SunAbove,
+  sky: DaySky,
+  plane: PlaneCourse,
+  step: number,
+  model: DiffuseModel,
+): number {
+  const dome = (1 + plane.cosTilt[step]!) / 2;
+  const diffuse = sky.diffuseWm2[step]!;
+  if (model === 'isotropic') return diffuse * dome;
+  const anisotropy = sky.beamNormalWm2[step]! / sun.normalWm2;
+  const beamRatio = plane.cosIncidence[step]! / Math.max(leastCosZenith, sun.cosZenith[step]!);
+  return diffuse * (anisotropy * beamRatio + (1 - anisotropy) * dome);
 }
 
-/** Light the ground throws on a tilted plane, W/m2; none on one that lies flat. */
-export function groundReflected(globalWm2: number, cosTilt: number, reflectance = groundReflectance): number {
+/** Light the ground throws on a tilted plane, W/m2 (Liu & Jordan 1963); none on one that lies flat. */
+export function groundReflectedWm2(globalWm2: number, cosTilt: number, reflectance: number): number {
   return (globalWm2 * reflectance * (1 - cosTilt)) / 2;
 }
 
-/** All light on a plane, W/m2: beam, sky and ground; 0 when the sun is down. */
-export function planeIrradiance(
-  light: SkyLight,
-  plane: PlaneAngles,
-  model: SkyModel = 'hay-davies',
-  reflectance = groundReflectance,
+/**
+ * All light on a plane in one step, W/m2: beam, sky and ground; 0 when the sun is down. At the horizon the light round the
+ * sun is divided by a small cosine; no plane is given more than there is outside the atmosphere.
+ */
+export function planeWm2(
+  sun: SunAbove,
+  sky: DaySky,
+  plane: PlaneCourse,
+  step: number,
+  optics: Optics,
 ): number {
-  if (light.globalWm2 <= 0) return 0;
-  const beam = light.beamNormalWm2 * Math.max(0, plane.cosIncidence);
-  return (
-    beam + skyDiffuse(light, plane, model) + groundReflected(light.globalWm2, plane.cosTilt, reflectance)
-  );
+  const global = sky.globalWm2[step]!;
+  if (global <= 0) return 0;
+  const beam = sky.beamNormalWm2[step]! * plane.cosIncidence[step]!;
+  const diffuse = skyDiffuseWm2(sun, sky, plane, step, optics.diffuse);
+  const ground = groundReflectedWm2(global, plane.cosTilt[step]!, optics.groundReflectance);
+  return Math.min(sun.normalWm2, beam + diffuse + ground);
 }

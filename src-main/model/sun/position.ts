@@ -1,6 +1,7 @@
 import { AstroTime, Body, Equator, Observer, SiderealTime } from 'astronomy-engine';
 import { clipUnit, radPerDeg, wrapDeg } from '../angle.ts';
 import { msPerDay } from './calendar.ts';
+import type { SunDistance } from './extraterrestrial.ts';
 
 /** Where the sun stands, geometric (no refraction). */
 export interface SunPosition {
@@ -11,33 +12,17 @@ export interface SunPosition {
 }
 
 /** The sun's slow angles on one day: good for all hours of it within 0.2 degrees of declination. */
-export interface SunDay {
-  readonly declinationRad: number;
+export interface SunDay extends SunDistance {
   /** Apparent less mean solar time, minutes. */
   readonly equationOfTimeMin: number;
 }
 
 const msPerHour = 3_600_000;
-
-const sunAt = (timeMs: number, latDeg: number, lonDeg: number) => {
-  const time = new AstroTime(new Date(timeMs));
-  const observer = new Observer(latDeg, lonDeg, 0);
-  const { ra, dec } = Equator(Body.Sun, time, observer, true, true);
-  return { hourAngleDeg: (SiderealTime(time) - ra) * 15 + lonDeg, declinationRad: dec * radPerDeg };
-};
-
-/**
- * Position of the sun from the ephemeris of astronomy-engine.
- *
- * @param timeMs instant, ms since 1970 UTC
- * @param latDeg latitude, -90..90, north positive
- * @param lonDeg longitude, -180..180, east positive
- * Checked against NREL/TP-560-34302 in test/published.
- */
-export function sunPosition(timeMs: number, latDeg: number, lonDeg: number): SunPosition {
-  const { hourAngleDeg, declinationRad } = sunAt(timeMs, latDeg, lonDeg);
-  return positionFromHourAngle(hourAngleDeg * radPerDeg, declinationRad, latDeg * radPerDeg);
-}
+const minutesPerHour = 60;
+/** The sky turns by this in an hour. */
+const degPerHour = 15;
+/** Seen from the ground the sun is off by its parallax, at most 0.0024 degrees. */
+const atGreenwich = new Observer(0, 0, 0);
 
 /**
  * Spherical triangle of pole, zenith and sun.
@@ -68,14 +53,23 @@ export function cosZenithOf(hourAngleRad: number, declinationRad: number, latRad
 }
 
 /**
- * Declination and equation of time of a day, taken at the instant given (best: local noon).
- * The equation of time is the sun's hour angle at Greenwich less that of the mean sun.
+ * Declination, distance and equation of time of a day, taken at the instant given (best: local noon).
+ * The equation of time is the sun's hour angle at Greenwich less that of the mean sun. Ephemeris of astronomy-engine, checked
+ * against NREL/TP-560-34302 in test/published.
+ *
+ * @param noonMs instant, ms since 1970 UTC
  */
 export function sunOfDay(noonMs: number): SunDay {
-  const { hourAngleDeg, declinationRad } = sunAt(noonMs, 0, 0);
+  const time = new AstroTime(new Date(noonMs));
+  const { ra, dec, dist } = Equator(Body.Sun, time, atGreenwich, true, true);
   const utHours = (noonMs % msPerDay) / msPerHour;
-  const aheadDeg = wrapDeg(hourAngleDeg - (utHours - 12) * 15 + 180) - 180;
-  return { declinationRad, equationOfTimeMin: aheadDeg * 4 };
+  const hourAngleDeg = (SiderealTime(time) - ra) * degPerHour;
+  const aheadDeg = wrapDeg(hourAngleDeg - (utHours - 12) * degPerHour + 180) - 180;
+  return {
+    declinationRad: dec * radPerDeg,
+    distanceFactor: 1 / dist ** 2,
+    equationOfTimeMin: (aheadDeg / degPerHour) * minutesPerHour,
+  };
 }
 
 /**

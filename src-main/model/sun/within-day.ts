@@ -1,73 +1,64 @@
 import { radPerDeg } from '../angle.ts';
 
-/** What reaches a horizontal plane during one step, mean W/m2. */
-export interface HorizontalLight {
-  readonly globalWm2: Float64Array;
-  readonly diffuseWm2: Float64Array;
-}
-
 const sixtyDegRad = 60 * radPerDeg;
 
 /**
- * Ratio of hourly to daily global radiation (Collares-Pereira & Rabl 1979, Solar Energy 22:155-164), per hour.
+ * Ratio of hourly to daily diffuse radiation, per hour (Liu & Jordan 1960, Solar Energy 4(3):1-19): as the sun outside the
+ * atmosphere. Written with the cosine of the zenith angle, which for days with a sunset is their equation and holds in
+ * the polar day too.
  *
- * @param hourAngleRad middle of the hour, 0 at noon
- * @param sunsetRad sunset hour angle, above 0
- * @returns 0 when the sun is down; its integral over a day is 0.99 to 1.01, so a caller renormalises
+ * @param cosZenith at the middle of the hour; 0 or less gives 0
+ * @param dayCosZenithH its integral over the day, hours, above 0
  */
-export function globalRatio(hourAngleRad: number, sunsetRad: number): number {
-  const a = 0.409 + 0.5016 * Math.sin(sunsetRad - sixtyDegRad);
-  const b = 0.6609 - 0.4767 * Math.sin(sunsetRad - sixtyDegRad);
-  return diffuseRatio(hourAngleRad, sunsetRad) * (a + b * Math.cos(hourAngleRad));
-}
-
-/** Ratio of hourly to daily diffuse radiation (Liu & Jordan 1960, Solar Energy 4(3):1-19), per hour; same arguments. */
-export function diffuseRatio(hourAngleRad: number, sunsetRad: number): number {
-  const height = Math.cos(hourAngleRad) - Math.cos(sunsetRad);
-  if (height <= 0) return 0;
-  return ((Math.PI / 24) * height) / (Math.sin(sunsetRad) - sunsetRad * Math.cos(sunsetRad));
+export function diffuseRatio(cosZenith: number, dayCosZenithH: number): number {
+  return Math.max(0, cosZenith) / dayCosZenithH;
 }
 
 /**
- * Spreads one day's radiation over equal steps. The sum over the steps is the day's total exactly; diffuse never
- * exceeds global in any step.
+ * Ratio of hourly to daily global radiation over the diffuse one (Collares-Pereira & Rabl 1979, Solar Energy 22:155-164).
  *
- * @param hourAnglesRad middle of each step
- * @param stepHours length of a step
- * @param sunsetRad sunset hour angle; 0 (polar night) gives no light
- * @param globalWhM2 the day's global radiation
- * @param diffuseShare the day's diffuse share, 0..1
+ * @param hourAngleRad middle of the hour, 0 at noon
+ * @param sunsetRad sunset hour angle
+ * @returns `globalRatio / diffuseRatio`; the product integrates to 0.99 to 1.01 over a day, so a caller renormalises
  */
-export function spreadDay(
-  hourAnglesRad: Float64Array,
-  stepHours: number,
-  sunsetRad: number,
-  globalWhM2: number,
-  diffuseShare: number,
-): HorizontalLight {
-  const globalWm2 = profile(hourAnglesRad, sunsetRad, globalRatio, globalWhM2 / stepHours);
-  const diffuseWm2 = profile(hourAnglesRad, sunsetRad, diffuseRatio, (globalWhM2 * diffuseShare) / stepHours);
-  diffuseWm2.forEach((diffuse, step) => {
-    diffuseWm2[step] = Math.min(diffuse, globalWm2[step]!);
-  });
-  return { globalWm2, diffuseWm2 };
+export function globalOverDiffuseRatio(hourAngleRad: number, sunsetRad: number): number {
+  const a = 0.409 + 0.5016 * Math.sin(sunsetRad - sixtyDegRad);
+  const b = 0.6609 - 0.4767 * Math.sin(sunsetRad - sixtyDegRad);
+  return Math.max(0, a + b * Math.cos(hourAngleRad));
 }
 
-function profile(
-  hourAnglesRad: Float64Array,
-  sunsetRad: number,
-  ratio: (hourAngleRad: number, sunsetRad: number) => number,
+/** Divides a shape by its sum, in place; one with no light stays as it is. */
+export function toShares(shape: Float64Array): Float64Array {
+  let sum = 0;
+  for (let i = 0; i < shape.length; i += 1) sum += shape[i]!;
+  if (sum > 0) for (let i = 0; i < shape.length; i += 1) shape[i]! /= sum;
+  return shape;
+}
+
+/**
+ * Spreads a total by shares without passing a bound anywhere; what a step can't take goes to the others by the room they have.
+ *
+ * @param shares adding up to 1, or all 0
+ * @param most bound of each entry
+ * @param total at most the sum of the bounds
+ * @param out receives the parts, which add up to the total
+ */
+export function spreadUnder(
+  shares: Float64Array,
+  most: Float64Array,
   total: number,
-): Float64Array {
-  const shape = hourAnglesRad.map((hourAngle) =>
-    sunsetRad > 0 ? Math.max(0, ratio(wrapHourAngle(hourAngle), sunsetRad)) : 0,
-  );
-  const sum = shape.reduce((all, each) => all + each, 0);
-  return sum > 0 ? shape.map((each) => (each / sum) * total) : shape;
-}
-
-/** The clock's midnight can fall a little before or after the sun's. */
-function wrapHourAngle(hourAngleRad: number): number {
-  if (hourAngleRad > Math.PI) return hourAngleRad - 2 * Math.PI;
-  return hourAngleRad < -Math.PI ? hourAngleRad + 2 * Math.PI : hourAngleRad;
+  out: Float64Array,
+): void {
+  let excess = 0;
+  let room = 0;
+  for (let i = 0; i < shares.length; i += 1) {
+    const wanted = shares[i]! * total;
+    const bound = most[i]!;
+    out[i] = Math.min(wanted, bound);
+    if (wanted > bound) excess += wanted - bound;
+    else room += bound - wanted;
+  }
+  if (excess <= 0 || room <= 0) return;
+  const filled = Math.min(1, excess / room);
+  for (let i = 0; i < shares.length; i += 1) out[i]! += (most[i]! - out[i]!) * filled;
 }

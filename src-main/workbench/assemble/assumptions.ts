@@ -1,42 +1,26 @@
 import type { Assumption } from '../../../shared-types/comparison.ts';
 import { formatNumber, percent, wordsLocale } from '../../../shared-types/figures.ts';
 import { labelWh } from '../../../shared-types/item.ts';
-import type { Scenario } from '../../../shared-types/scenario.ts';
+import type { Placement, Scenario } from '../../../shared-types/scenario.ts';
+import type { SkySettings } from '../../../shared-types/settings.ts';
 import { bedtime, ridesFrom, wakesAt } from '../../model/flow/day-schedule.ts';
-import { angstromOvercast, angstromPerSunshine } from '../../model/sun/daily-radiation.ts';
-import { groundReflectance } from '../../model/sun/plane-of-array.ts';
 import { meanDemandWhPerDay } from '../../model/flow/demand.ts';
 import { deviceEfficiencyIn, type DeviceModel } from '../../model/storage/device.ts';
 import { uprightDragAreaM2 } from '../../model/ride/power-balance.ts';
 import { taperStart } from '../../model/storage/taper.ts';
 import { ofKind, type CarriedItem } from './kit.ts';
+import { skyAssumptions } from './sky-assumptions.ts';
 import type { TourModel } from './tour.ts';
 
 /** The figures every scenario of a comparison rests on. */
 export function sharedAssumptions(
   { tour, places, timeline }: TourModel,
   devices: readonly DeviceModel[],
+  sky: SkySettings,
 ): readonly Assumption[] {
   const stations = [...new Set(places.map(({ station }) => station.place))].join(', ');
   return [
-    {
-      name: 'Sky',
-      value: `clearness ${angstromOvercast} + ${angstromPerSunshine} × sunshine share; ${stations}`,
-      basis: 'default',
-      source: 'FAO-56 eq. 35',
-    },
-    {
-      name: 'Weather and outlets',
-      value: 'one mean history, no spread',
-      basis: 'default',
-      source: 'this version',
-    },
-    {
-      name: 'Light on a tilted panel',
-      value: `Hay-Davies sky, ground ${inPercent(groundReflectance)}`,
-      basis: 'default',
-      source: 'Hay & Davies 1980; ground: common practice',
-    },
+    ...skyAssumptions(tour, stations, sky),
     {
       name: 'Day',
       value: `up at ${wakesAt} h, riding from ${ridesFrom} h, bed at ${bedtime} h, mean solar time`,
@@ -117,10 +101,10 @@ export function kitAssumptions(scenario: Scenario, lines: readonly CarriedItem[]
             source: `measured on ${item.measuredRatedW.on}`,
           },
       {
-        name: 'Rack factor',
-        value: `${inPercent(scenario.placement.rackFactor)} of the light while riding`,
+        name: 'Placement',
+        value: placementWords(scenario.placement),
         basis: 'rider',
-        source: `scenario; common practice about ${inPercent(0.6)}`,
+        source: `scenario; rack factor: common practice about ${inPercent(0.6)}`,
       },
     ]),
     ...ofKind(lines, 'generator-hub').map(({ item }): Assumption =>
@@ -139,6 +123,16 @@ export function kitAssumptions(scenario: Scenario, lines: readonly CarriedItem[]
           },
     ),
   ];
+}
+
+const restWords = { aimed: 'aimed', tilted: 'tilted', flat: 'flat', packed: 'packed away' } as const;
+
+function placementWords({ whileRiding, rackFactor, atStops, inCamp }: Placement): string {
+  const riding =
+    whileRiding === 'packed'
+      ? 'packed away'
+      : `${whileRiding} on the rack at ${inPercent(rackFactor)} of the light`;
+  return `${riding}, ${restWords[atStops]} at stops, ${restWords[inCamp]} in camp`;
 }
 
 function decimal(value: number, digits = 0): string {

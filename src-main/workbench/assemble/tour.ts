@@ -1,51 +1,66 @@
 import type { Station } from '../../../shared-types/climate.ts';
+import type { Settings } from '../../../shared-types/settings.ts';
 import type { Leg, Tour } from '../../../shared-types/tour.ts';
 import { buildTimeline, type LegPlan, type Timeline } from '../../model/flow/timeline.ts';
-import { meanHistory, type History } from '../../model/flow/history.ts';
+import { lightStepsPerDay } from '../../model/flow/panel-power.ts';
+import { aimedOverFlat } from '../../model/flow/panel-yield.ts';
+import { tourSun, type TourSun } from '../../model/flow/tour-sun.ts';
 import { airDensityKgM3 } from '../../model/ride/air-density.ts';
 import { chainEfficiency, uprightDragAreaM2, type RideModel } from '../../model/ride/power-balance.ts';
 import { terrainClasses, type Terrain } from '../../model/ride/terrain.ts';
-import { monthOf, noonOf } from '../../model/sun/calendar.ts';
-import { monthlyDiffuseShare } from '../../model/sun/daily-radiation.ts';
-import { lightOfDay, type DayLight } from '../../model/sun/day-light.ts';
+import { noonOf } from '../../model/sun/calendar.ts';
+import { drawSkies, type Skies } from '../../model/sun/history/draw-skies.ts';
+import type { Optics } from '../../model/sun/plane-of-array.ts';
+import { legNotes, type LegDays } from './leg-notes.ts';
 import { settlePlace, type SettledPlace } from './place.ts';
+import { opticsOf, skyLawOf } from './sky.ts';
 
 /** Everything about a tour that no scenario changes. */
 export interface TourModel {
   readonly tour: Tour;
   readonly timeline: Timeline;
   readonly places: readonly SettledPlace[];
-  readonly history: History;
-  /** By day. */
-  readonly light: readonly DayLight[];
+  readonly sun: TourSun;
+  /** The drawn weather of the tour, the same for every scenario. */
+  readonly skies: Skies;
+  readonly optics: Optics;
+  /** By leg: what to know before trusting its sun. */
+  readonly notes: readonly (readonly string[])[];
 }
 
 /** @returns the index of the first leg whose station is not known, or the tour made ready for the model */
 export function assembleTour(
   tour: Tour,
   stations: readonly Station[],
-  stepMinutes: number,
+  settings: Pick<Settings, 'stepMinutes' | 'sky'>,
 ): TourModel | { readonly unknownStationInLeg: number } {
-  const places = tour.legs.map((leg) => settlePlace(leg.place, stations));
+  const places = tour.legs.map((leg) => settlePlace(leg.place, leg.radiation, stations));
   const unknown = places.indexOf(null);
   if (unknown >= 0) return { unknownStationInLeg: unknown };
   const settled = places.filter((place) => place !== null);
-  const timeline = buildTimeline(tour.legs.map(legPlan), stepMinutes);
-  const placeOf = (day: number): SettledPlace => settled[timeline.legOfDay[day]!]!;
-  const history = meanHistory(
-    timeline,
-    (day) => placeOf(day).climate.clearness[monthOf(noonOf(tour.startDate, day))]!,
+  const timeline = buildTimeline(tour.legs.map(legPlan), Number(settings.stepMinutes));
+  const days = Array.from(timeline.legOfDay, (leg, day) => ({
+    climate: settled[leg]!.climate,
+    noonMs: noonOf(tour.startDate, day),
+  }));
+  const sun = tourSun(days, lightStepsPerDay(timeline.stepsPerDay));
+  const { histories, seed } = settings.sky;
+  const skies = drawSkies(sun.expected, skyLawOf(settings.sky), histories, seed);
+  const optics = opticsOf(settings.sky);
+  const notes = legSpans(tour).map((span, leg) =>
+    legNotes(tour.legs[leg]!, settled[leg]!, sun, span, aimedOverFlat(sun, skies, span, optics)),
   );
-  const light = Array.from({ length: timeline.days }, (_, day) =>
-    lightOfDay(
-      placeOf(day).climate,
-      noonOf(tour.startDate, day),
-      history.clearness[day]!,
-      monthlyDiffuseShare,
-      timeline.stepsPerDay,
-    ),
-  );
-  return { tour, timeline, places: settled, history, light };
+  return { tour, timeline, places: settled, sun, skies, optics, notes };
+}
+
+/** First day of each leg and the day after its last, counted from 0. */
+function legSpans(tour: Tour): readonly LegDays[] {
+  let from = 0;
+  return tour.legs.map(({ days }) => {
+    const span = { from, to: from + days };
+    from = span.to;
+    return span;
+  });
 }
 
 function legPlan(leg: Leg): LegPlan {
@@ -75,7 +90,7 @@ export function rideModel(tour: Tour, leg: Leg, place: SettledPlace, kitG: numbe
     massKg: tour.riderMassKg + tour.bicycleMassKg + kitG / 1000,
     dragAreaM2: uprightDragAreaM2,
     rollingCoefficient: terrainOf(leg).rollingCoefficient,
-    airDensityKgM3: airDensityKgM3(place.elevationM, place.meanDegC),
+    airDensityKgM3: airDensityKgM3(place.climate.elevationM, place.meanDegC),
     drivetrainEfficiency: chainEfficiency,
   };
 }

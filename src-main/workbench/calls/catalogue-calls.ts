@@ -1,6 +1,5 @@
 import type { Handlers } from '../../../shared-types/contract.ts';
 import { failure, success, type Outcome } from '../../../shared-types/outcome.ts';
-import type { TourDraft } from '../../../shared-types/tour.ts';
 import { readItemCsv } from '../../catalogue/item-csv.ts';
 import { addItems, listItems, saveItem, setItemState } from '../../catalogue/items.ts';
 import type { OpenedCatalogue } from '../../catalogue/open.ts';
@@ -11,7 +10,9 @@ import { withStorageOutcome } from '../../catalogue/storage-error.ts';
 import { listTours, removeTour, saveTour } from '../../catalogue/tours.ts';
 import { profileTrack } from '../../model/ride/track.ts';
 import { readGpx } from '../read-gpx.ts';
+import { longestSunshineH } from '../longest-sunshine.ts';
 import { settingsOf } from '../settings-of.ts';
+import { tourFaults } from '../tour-faults.ts';
 
 type CatalogueCalls = Pick<
   Handlers,
@@ -33,6 +34,7 @@ type CatalogueCalls = Pick<
 
 /** The calls that keep what the rider has, where they go and what they take. */
 export function catalogueCalls({ read, write }: OpenedCatalogue): CatalogueCalls {
+  const stations = () => readStations(longestSunshineH);
   const listed = <T>(list: () => T): Outcome<T> => withStorageOutcome(() => success(list()));
   return {
     'items.list': () => listed(() => listItems(read)),
@@ -48,7 +50,7 @@ export function catalogueCalls({ read, write }: OpenedCatalogue): CatalogueCalls
       }),
     'tours.list': () => listed(() => listTours(read)),
     'tours.save': ({ id, tour }) =>
-      withStorageOutcome(() => unknownStation(tour) ?? saveTour(write, tour, id)),
+      withStorageOutcome(() => tourFaults(tour, stations()) ?? saveTour(write, tour, id)),
     'tours.remove': ({ id }) => withStorageOutcome(() => found(removeTour(write, id), 'tour')),
     'tours.readTrack': ({ name, text }) => {
       const points = readGpx(text);
@@ -63,7 +65,7 @@ export function catalogueCalls({ read, write }: OpenedCatalogue): CatalogueCalls
     'scenarios.remove': ({ id }) => withStorageOutcome(() => found(removeScenario(write, id), 'scenario')),
     'settings.get': () => listed(() => settingsOf(read)),
     'settings.save': ({ settings }) => withStorageOutcome(() => saveSettings(write, settings)),
-    'stations.list': () => success(readStations()),
+    'stations.list': () => success(stations()),
   };
 }
 
@@ -71,23 +73,4 @@ function found<T>(row: T | null, what: string): Outcome<T> {
   return row === null
     ? failure('not-found', `That ${what} is not in the catalogue (any more).`)
     : success(row);
-}
-
-function unknownStation(tour: TourDraft): Outcome<never> | null {
-  const names = new Set(readStations().map((station) => station.place));
-  const fields = tour.legs.flatMap(({ place }, leg) =>
-    place.as === 'station' && !names.has(place.station)
-      ? [
-          {
-            path: `tour.legs.${leg}.place.station`,
-            allowed: 'the name of a climate station in the list',
-            got: JSON.stringify(place.station),
-          },
-        ]
-      : [],
-  );
-  const [first] = fields;
-  return first === undefined
-    ? null
-    : failure('bad-input', `There is no climate station ${first.got}; choose one of the list.`, fields);
 }

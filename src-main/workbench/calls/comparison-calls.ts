@@ -10,6 +10,7 @@ import { withStorageOutcome } from '../../catalogue/storage-error.ts';
 import { findTour } from '../../catalogue/tours.ts';
 import { assembleTour } from '../assemble/tour.ts';
 import { compareScenarios, judge } from '../compare.ts';
+import { longestSunshineH } from '../longest-sunshine.ts';
 import { settingsOf } from '../settings-of.ts';
 
 /** Which scenarios to compare: those named, or all up to the most one comparison takes. */
@@ -32,7 +33,7 @@ export function comparisonRunner({ read }: OpenedCatalogue): RunComparison {
         .filter(({ id }) => scenarioIds === null || scenarioIds.includes(id))
         .slice(0, mostScenariosCompared);
       const settings = settingsOf(read);
-      const model = assembleTour(tour, readStations(), Number(settings.stepMinutes));
+      const model = assembleTour(tour, readStations(longestSunshineH), settings);
       if ('unknownStationInLeg' in model) {
         return failure(
           'not-found',

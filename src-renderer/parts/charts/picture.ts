@@ -1,3 +1,4 @@
+import { solidBar } from './bar-looks.ts';
 import type { LegendEntry } from './legend.ts';
 import type { Palette } from './palette.ts';
 
@@ -10,6 +11,7 @@ export interface PictureText {
 const headHeightPx = 84;
 const marginPx = 16;
 const keyWidthPx = 22;
+const keyPx = 10;
 const fontFamily = "'Source Sans 3', system-ui, sans-serif";
 
 /** The chart as a PNG that stands alone: with title, subtitle and legend, on the sheet's colour. */
@@ -60,9 +62,18 @@ function writeEntry(
     pen.lineTo(left + keyWidthPx, middle);
     pen.stroke();
   } else {
-    pen.fillRect(left + keyWidthPx / 2 - 5, middle - 5, 10, 10);
+    fillBar(pen, entry, left + keyWidthPx / 2 - keyPx / 2, middle - keyPx / 2);
   }
   pen.fillStyle = palette('--soft');
   pen.fillText(entry.label, left + keyWidthPx + 6, middle + 4);
   return keyWidthPx + 6 + pen.measureText(entry.label).width + marginPx;
+}
+
+function fillBar(pen: CanvasRenderingContext2D, { bar = solidBar }: LegendEntry, x: number, y: number): void {
+  pen.globalAlpha = bar.fill;
+  pen.fillRect(x, y, keyPx, keyPx);
+  pen.globalAlpha = 1;
+  pen.fillRect(x, y, keyPx, bar.topPx);
+  pen.fillRect(x, y, bar.sidePx, keyPx);
+  pen.fillRect(x + keyPx - bar.sidePx, y, bar.sidePx, keyPx);
 }

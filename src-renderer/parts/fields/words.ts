@@ -17,6 +17,7 @@ const groupLabels: Readonly<Record<string, string>> = {
   dayStops: 'Stops on a day',
   placement: 'Placement of the panel',
   rules: 'What is charged first',
+  sky: 'Sky',
 };
 
 export function groupLabel(key: string): string {

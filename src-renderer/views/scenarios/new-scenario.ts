@@ -1,4 +1,4 @@
-import type { Scenario, ScenarioDraft } from '../../../shared-types/scenario.ts';
+import { usualPlacement, type Scenario, type ScenarioDraft } from '../../../shared-types/scenario.ts';
 import { copyLabel } from '../../parts/text/copy-label.ts';
 import { draftOf } from '../../state/draft-of.ts';
 
@@ -8,7 +8,7 @@ export function startingScenario(): ScenarioDraft {
     label: 'New scenario',
     method: 'banks',
     kit: [],
-    placement: { whileRiding: 'flat', atStops: 'aimed', inCamp: 'aimed', rackFactor: 0.6 },
+    placement: usualPlacement,
     rules: { atWall: 'devices-first', unsteadySource: 'bank-only' },
     notes: '',
   };

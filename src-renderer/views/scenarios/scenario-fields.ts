@@ -8,7 +8,7 @@ function named(...keys: readonly string[]): readonly Field[] {
 }
 
 export const headFields = named('label', 'method');
-export const ruleFields = named('placement', 'rules');
+export const ruleFields = named('rules');
 export const noteFields = named('notes');
 
 const kit = all.find(({ key }) => key === 'kit')?.shape;

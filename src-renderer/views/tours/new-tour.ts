@@ -26,6 +26,7 @@ const startingLeg: Leg = {
   label: 'First leg',
   days: 7,
   place: { as: 'coordinates', latDeg: 45, lonDeg: 10, elevationM: 200 },
+  radiation: { as: 'sunshine' },
   terrain: { as: 'class', terrainClass: 'rolling' },
   ridingHours: 6,
   nights: { pattern: ['none', 'none', 'wall'], wallOutlets: 2, postOutlets: 1 },

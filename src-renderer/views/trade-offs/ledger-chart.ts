@@ -5,7 +5,7 @@ import type { LegendEntry } from '../../parts/charts/legend.ts';
 import type { Palette } from '../../parts/charts/palette.ts';
 import { dayMonth } from '../../../shared-types/dates.ts';
 import { wattHours } from '../../../shared-types/figures.ts';
-import { axisLooks } from './axis-looks.ts';
+import { axisLooks } from '../../parts/charts/axis-looks.ts';
 import { sourceWords, sumOfDays, type Source } from './findings.ts';
 
 const sourceColours: Readonly<Record<Source, string>> = { wall: '--wall', panel: '--panel', hub: '--hub' };

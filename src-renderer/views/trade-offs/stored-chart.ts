@@ -6,7 +6,7 @@ import { faded, type Palette } from '../../parts/charts/palette.ts';
 import { looksOf, type Look } from '../../parts/marks/looks.ts';
 import { addDays, dayMonth } from '../../../shared-types/dates.ts';
 import { wattHours } from '../../../shared-types/figures.ts';
-import { axisLooks } from './axis-looks.ts';
+import { axisLooks } from '../../parts/charts/axis-looks.ts';
 
 const hoursPerDay = 24;
 const mostDateLabels = 8;

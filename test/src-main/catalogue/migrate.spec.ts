@@ -1,28 +1,26 @@
-import { describe, expect, it, onTestFinished } from 'vitest';
-import { connectToWrite, inMemory, type WriteDb } from '../../../src-main/catalogue/connection.ts';
-import { listItems, saveItem } from '../../../src-main/catalogue/items.ts';
+import { describe, expect, it } from 'vitest';
+import { demoItems } from '../../../db/demo/demo.ts';
+import type { WriteDb } from '../../../src-main/catalogue/connection.ts';
+import { listItems } from '../../../src-main/catalogue/items.ts';
 import { migrate, newestVersion, schemaVersion } from '../../../src-main/catalogue/migrate.ts';
 import { migrations } from '../../../src-main/catalogue/migrations.ts';
-import { listTours, saveTour } from '../../../src-main/catalogue/tours.ts';
-import { listScenarios, saveScenario } from '../../../src-main/catalogue/scenarios.ts';
-import { demoItems, demoScenarios, demoTours } from '../../../db/demo/demo.ts';
-
-function migratedTo(version: number): WriteDb {
-  const db = connectToWrite(inMemory);
-  onTestFinished(() => void db.close());
-  migrate(
-    db,
-    migrations.filter((step) => step.version <= version),
-  );
-  return db;
-}
+import { listScenarios, removeScenario } from '../../../src-main/catalogue/scenarios.ts';
+import { readSettings } from '../../../src-main/catalogue/settings.ts';
+import { listTours } from '../../../src-main/catalogue/tours.ts';
+import {
+  filledAt40,
+  migratedTo,
+  migrateTo,
+  oldScenarios,
+  oldSettings,
+  oldTour,
+  storeItems,
+  storeOldScenarios,
+  storeOldTour,
+} from './older-catalogue.ts';
 
 function tablesOf(db: WriteDb): unknown[] {
   return db.prepare("SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name").pluck().all();
-}
-
-function storeItems(db: WriteDb): void {
-  for (const { id, ...item } of demoItems) saveItem(db, item, id);
 }
 
 const byId = (a: { id: string }, b: { id: string }): number => (a.id < b.id ? -1 : 1);
@@ -53,7 +51,7 @@ describe('migrate()', () => {
 
   it('brings an empty file to the newest version', () => {
     const db = migratedTo(newestVersion(migrations));
-    expect(schemaVersion(db)).toBe(40);
+    expect(schemaVersion(db)).toBe(70);
     expect(tablesOf(db)).toContain('criterion_scales');
   });
 
@@ -61,7 +59,7 @@ describe('migrate()', () => {
     const db = migratedTo(newestVersion(migrations));
     const before = tablesOf(db);
     migrate(db, migrations);
-    expect([schemaVersion(db), tablesOf(db)]).toEqual([40, before]);
+    expect([schemaVersion(db), tablesOf(db)]).toEqual([70, before]);
   });
 
   it('makes strict tables only', () => {
@@ -73,29 +71,70 @@ describe('migrate()', () => {
   });
 });
 
+function columnsOf(db: WriteDb, table: string): unknown[] {
+  return db.prepare('SELECT name FROM pragma_table_info(?)').pluck().all(table);
+}
+
 describe('step', () => {
   it('10 to 20 keeps the items that were stored', () => {
     const db = migratedTo(10);
     storeItems(db);
-    migrate(db, migrations.slice(0, 2));
+    migrateTo(db, 20);
     expect(listItems(db).sort(byId)).toEqual([...demoItems].sort(byId));
   });
 
   it('20 to 30 keeps items and tours', () => {
     const db = migratedTo(20);
     storeItems(db);
-    for (const { id, ...tour } of demoTours) saveTour(db, tour, id);
-    migrate(db, migrations.slice(0, 3));
+    storeOldTour(db);
+    const before = db.prepare('SELECT * FROM legs').all();
+    migrateTo(db, 30);
     expect(listItems(db)).toHaveLength(demoItems.length);
-    expect(listTours(db)).toEqual(demoTours);
+    expect([db.prepare('SELECT * FROM legs').all(), before.length]).toEqual([before, 2]);
   });
 
   it('30 to 40 keeps items and scenarios', () => {
     const db = migratedTo(30);
     storeItems(db);
-    for (const { id, ...scenario } of demoScenarios) saveScenario(db, scenario, id);
-    migrate(db, migrations);
+    storeOldScenarios(db);
+    const before = db.prepare('SELECT * FROM scenarios').all();
+    migrateTo(db, 40);
     expect(listItems(db)).toHaveLength(demoItems.length);
-    expect(listScenarios(db).sort(byId)).toEqual([...demoScenarios].sort(byId));
+    expect([db.prepare('SELECT * FROM scenarios').all(), before.length]).toEqual([before, 3]);
+  });
+
+  it('40 to 50 keeps scenarios, kits and every placement', () => {
+    const db = filledAt40();
+    migrateTo(db, 50);
+    expect(listScenarios(db)).toEqual(oldScenarios);
+  });
+
+  it('40 to 50 leaves no placement in the scenarios', () => {
+    const db = filledAt40();
+    migrateTo(db, 50);
+    const columns = ['id', 'label', 'method', 'at_wall', 'unsteady_source', 'notes'];
+    expect(columnsOf(db, 'scenarios')).toEqual(columns);
+    removeScenario(db, 'old-a');
+    expect(db.prepare('SELECT count(*) FROM scenario_placements').pluck().get()).toBe(2);
+  });
+
+  it('50 to 60 lets every leg keep its station', () => {
+    const db = filledAt40();
+    migrateTo(db, 60);
+    expect(listTours(db)).toEqual([oldTour]);
+  });
+
+  it('60 to 70 gives old settings the usual sky', () => {
+    const db = filledAt40();
+    migrateTo(db, 70);
+    expect(readSettings(db)).toEqual(oldSettings);
+  });
+
+  it('by step or at once, the tables are alike', () => {
+    const sql = "SELECT name, sql FROM sqlite_schema WHERE name NOT LIKE 'sqlite%' ORDER BY name";
+    const byStep = filledAt40();
+    migrate(byStep, migrations);
+    const atOnce = migratedTo(newestVersion(migrations));
+    expect(byStep.prepare(sql).all()).toEqual(atOnce.prepare(sql).all());
   });
 });

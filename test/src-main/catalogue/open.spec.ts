@@ -13,8 +13,12 @@ import { listItems, saveItem, setItemState } from '../../../src-main/catalogue/i
 import { migrate, schemaVersion } from '../../../src-main/catalogue/migrate.ts';
 import { migrations } from '../../../src-main/catalogue/migrations.ts';
 import { openCatalogue } from '../../../src-main/catalogue/open.ts';
+import { listScenarios } from '../../../src-main/catalogue/scenarios.ts';
+import { readSettings } from '../../../src-main/catalogue/settings.ts';
+import { listTours } from '../../../src-main/catalogue/tours.ts';
 import { NewerCatalogueError, StorageError } from '../../../src-main/catalogue/storage-error.ts';
 import { demoItems } from '../../../db/demo/demo.ts';
+import { filledAt40, oldScenarios, oldSettings, oldTour } from './older-catalogue.ts';
 import { opened, temporaryFile, temporaryFolder, thrownBy } from './temporary-catalogue.ts';
 
 const phone = demoItems[0]!;
@@ -193,6 +197,17 @@ describe('openCatalogue()', () => {
     const before = connectToRead(join(backupFolder(file), copy));
     onTestFinished(() => void before.close());
     expect([schemaVersion(before), listItems(before)]).toEqual([10, [phone]]);
+  });
+
+  it('opens a catalogue of version 40 with all it holds', () => {
+    const file = temporaryFile();
+    filledAt40(file).close();
+    const { read } = opened(file);
+    expect(listItems(read)).toHaveLength(demoItems.length);
+    expect([listTours(read), listScenarios(read)]).toEqual([[oldTour], oldScenarios]);
+    expect(readSettings(read)).toEqual(oldSettings);
+    expect(read.pragma('foreign_key_check')).toEqual([]);
+    expect(readdirSync(backupFolder(file))).toEqual([expect.stringMatching(/-step-40\.sqlite$/)]);
   });
 
   it('makes no backup of a new or a current catalogue', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { z } from 'zod';
 import { hubPower, itemKinds, type ItemDraft, type ItemKind } from '../../../shared-types/item.ts';
-import { scenarioDraft, type ScenarioDraft } from '../../../shared-types/scenario.ts';
+import { placement, scenarioDraft, type ScenarioDraft } from '../../../shared-types/scenario.ts';
 import {
   criteria,
   criterionNames,
@@ -47,6 +47,15 @@ const string = (schema: z.core.$ZodString): fc.Arbitrary<string> => {
   return takes('') ? text : label;
 };
 
+/** A list of a set length says so when it is given none. */
+function lengthsOf(schema: z.ZodArray): { readonly minLength: number; readonly maxLength: number } {
+  const issue = schema.safeParse([]).error?.issues[0];
+  if (issue === undefined) return { minLength: 0, maxLength: longestList };
+  const least = issue.code === 'too_small' ? Number(issue.minimum) : 1;
+  const exact = issue.code === 'too_small' && issue.exact === true;
+  return { minLength: least, maxLength: exact ? least : longestList };
+}
+
 export function arbitraryOf(schema: z.core.$ZodType, byHand: ByHand = byNothing): fc.Arbitrary<unknown> {
   const given = byHand.get(schema);
   if (given !== undefined) return given;
@@ -60,8 +69,7 @@ export function arbitraryOf(schema: z.core.$ZodType, byHand: ByHand = byNothing)
     return fc.oneof(...schema.options.map((option) => arbitraryOf(option, byHand)));
   if (schema instanceof z.ZodArray)
     return fc.array(arbitraryOf(schema.element, byHand), {
-      minLength: schema.safeParse([]).success ? 0 : 1,
-      maxLength: longestList,
+      ...lengthsOf(schema),
     });
   if (schema instanceof z.ZodObject) {
     const shape: Record<string, z.core.$ZodType> = schema.shape;
@@ -98,6 +106,9 @@ export function randomTour(itemIds: readonly string[]): fc.Arbitrary<TourDraft> 
   return arbitraryOf(tourDraft, byHand) as fc.Arbitrary<TourDraft>;
 }
 
+/** Placements whose hours in camp are in their order, which is a rule across two fields. */
+const randomPlacement = arbitraryOf(placement).filter((random) => placement.safeParse(random).success);
+
 /** Scenarios that carry some of these items. */
 export function randomScenario(itemIds: readonly string[]): fc.Arbitrary<ScenarioDraft> {
   const byHand: ByHand = new Map<z.core.$ZodType, fc.Arbitrary<unknown>>([
@@ -105,6 +116,7 @@ export function randomScenario(itemIds: readonly string[]): fc.Arbitrary<Scenari
       scenarioDraft.shape.kit,
       fc.subarray([...itemIds]).chain((ids) => fc.tuple(...ids.map((itemId) => kitLine(itemId)))),
     ],
+    [placement, randomPlacement],
   ]);
   return arbitraryOf(scenarioDraft, byHand) as fc.Arbitrary<ScenarioDraft>;
 }

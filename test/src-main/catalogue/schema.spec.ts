@@ -4,8 +4,8 @@ import type { z } from 'zod';
 import { itemKinds, hubPower, deviceUse } from '../../../shared-types/item.ts';
 import { money } from '../../../shared-types/money.ts';
 import { port } from '../../../shared-types/port.ts';
-import { scenarioDraft } from '../../../shared-types/scenario.ts';
-import { preferences } from '../../../shared-types/settings.ts';
+import { placement, scenarioDraft } from '../../../shared-types/scenario.ts';
+import { preferences, sky } from '../../../shared-types/settings.ts';
 import { dayStop, nights, tourDraft, trackProfile } from '../../../shared-types/tour.ts';
 import type { WriteDb } from '../../../src-main/catalogue/connection.ts';
 import { saveItem } from '../../../src-main/catalogue/items.ts';
@@ -27,6 +27,7 @@ const [activity, day] = deviceUse.options;
 const [rating, curve] = hubPower.options;
 const leg = tourDraft.shape.legs.element;
 const coordinates = leg.shape.place.options[1];
+const [, ownRadiation] = leg.shape.radiation.options;
 const grade = trackProfile.shape.grades.element;
 const curvePoint = curve.shape.points.element;
 const scale = preferences.shape.cost;
@@ -94,15 +95,26 @@ const fieldOfColumn: Readonly<Record<string, z.ZodNumber>> = {
   'leg_tracks.mean_lon_deg': trackProfile.shape.meanLonDeg,
   'leg_grades.grade_pct': grade.shape.gradePct,
   'leg_grades.distance_share': grade.shape.share,
-  'scenarios.rack_factor': scenarioDraft.shape.placement.shape.rackFactor,
+  'leg_radiation.kwh_per_m2_a_day': ownRadiation.shape.kWhM2ADay.element,
+  'scenario_placements.rack_factor': placement.shape.rackFactor,
+  'scenario_placements.rack_tilt_deg': placement.shape.rackTiltDeg,
+  'scenario_placements.rest_tilt_deg': placement.shape.restTiltDeg,
+  'scenario_placements.facing_deg': placement.shape.facingDeg,
+  'scenario_placements.camp_from_h': placement.shape.campFromH,
+  'scenario_placements.camp_to_h': placement.shape.campToH,
   'scenario_kit.quantity': scenarioDraft.shape.kit.element.shape.quantity,
+  'settings.sky_persistence': sky.shape.persistence,
+  'settings.sky_histories': sky.shape.histories,
+  'settings.sky_seed': sky.shape.seed,
+  'settings.ground_reflectance': sky.shape.groundReflectance,
   'criterion_scales.weight': scale.shape.weight,
   'criterion_scales.satisfied': scale.shape.satisfied,
   'criterion_scales.unacceptable': scale.shape.unacceptable,
 };
 
-/** Numbers that are no field of a draft: places in a list, the one row of settings, a flag, a choice. */
-const otherNumbers = /(\.|_)position$|^settings\.(id|step_min)$|^banks\.charges_while_serving$/;
+/** Numbers that are no field of a draft: places in a list, months, the one row of settings, a flag, a choice. */
+const otherNumbers =
+  /(\.|_)position$|^leg_radiation\.month$|^settings\.(id|step_min)$|^banks\.charges_while_serving$/;
 
 function numberColumns(db: WriteDb): string[] {
   const sql = `SELECT t.name || '.' || c.name FROM pragma_table_list t, pragma_table_info(t.name) c
@@ -110,7 +122,7 @@ function numberColumns(db: WriteDb): string[] {
   return db.prepare<[], string>(sql).pluck().all();
 }
 
-/** The demo, and beside it what the demo lacks: a measured hub curve and a leg with a track. */
+/** The demo, and beside it what the demo lacks: a measured hub curve, a leg with a track, one with radiation of its own. */
 function everyTableFilled(): WriteDb {
   const { write } = openedDemo();
   const sample = { seed: 1, numRuns: 60 };
@@ -182,9 +194,19 @@ describe('raw SQL is refused', () => {
     ['an unknown terrain', "UPDATE legs SET terrain_class = 'swamp'"],
     ['an unknown night', "UPDATE leg_nights SET night = 'hammock'"],
     ['an unknown method', "UPDATE scenarios SET method = 'wind'"],
-    ['an unknown placement', "UPDATE scenarios SET while_riding = 'aimed'"],
+    ['a panel aimed while riding', "UPDATE scenario_placements SET while_riding = 'aimed'"],
+    ['an unknown placement at stops', "UPDATE scenario_placements SET at_stops = 'hung'"],
+    ['an unknown placement in camp', "UPDATE scenario_placements SET in_camp = 'hung'"],
+    ['hours in camp that are turned', 'UPDATE scenario_placements SET camp_from_h = 12, camp_to_h = 9'],
+    ['hours in camp without extent', 'UPDATE scenario_placements SET camp_from_h = 9, camp_to_h = 9'],
+    ['a stop without a name', "INSERT INTO scenario_placement_stops VALUES ('demo-panel', 0, ' ')"],
+    ['a 21st named stop', "INSERT INTO scenario_placement_stops VALUES ('demo-panel', 20, 'Lunch')"],
+    ['a month 0', "INSERT INTO leg_radiation VALUES ('demo-tour', 0, 0, 4)"],
+    ['a 13th month', "INSERT INTO leg_radiation VALUES ('demo-tour', 0, 13, 4)"],
     ['an unknown rule', "UPDATE scenarios SET at_wall = 'none'"],
-    ['second settings', "INSERT INTO settings VALUES (2, 'EUR', 'dark', NULL, 15)"],
+    ['second settings', "INSERT INTO settings (id, currency, theme, step_min) VALUES (2, 'EUR', 'dark', 15)"],
+    ['an unknown way to draw the weather', "UPDATE settings SET sky_method = 'guess'"],
+    ['an unknown light of the sky', "UPDATE settings SET sky_diffuse = 'grey'"],
     ['a step of 7 minutes', 'UPDATE settings SET step_min = 7'],
     ['an unknown theme', "UPDATE settings SET theme = 'sepia'"],
     [
@@ -215,6 +237,12 @@ describe('raw SQL is refused', () => {
     ],
     ['a change of kind that leaves figures behind', "UPDATE items SET kind = 'bank' WHERE id = 'demo-phone'"],
     ['a night of no leg', "INSERT INTO leg_nights VALUES ('demo-tour', 50, 0, 'wall')"],
+    ['radiation of no leg', "INSERT INTO leg_radiation VALUES ('demo-tour', 50, 1, 4)"],
+    [
+      'a placement of no scenario',
+      "INSERT INTO scenario_placements VALUES ('gone', 'flat', 'flat', 'flat', 1, 0, 0, 0, 0, 24)",
+    ],
+    ['a stop of no placement', "INSERT INTO scenario_placement_stops VALUES ('gone', 0, 'Lunch')"],
     ['a kit line of no item', "INSERT INTO scenario_kit VALUES ('demo-hub', 20, 'gone', 1)"],
     ['the removal of an item in a kit', "DELETE FROM items WHERE id = 'demo-bank-20'"],
     ['settings of no tour', "UPDATE settings SET tour_id = 'gone'"],

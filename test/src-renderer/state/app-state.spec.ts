@@ -57,6 +57,7 @@ describe('AppState', () => {
     ['a scenario', () => app.scenarios.save('demo-hub', draftOf(app.scenarios.rows.find('demo-hub')!))],
     ['the currency', () => app.settings.save({ currency: 'JPY' })],
     ['the step', () => app.settings.save({ stepMinutes: '60' })],
+    ['the sky', () => app.settings.save({ sky: { ...app.settings.current!.sky, seed: 7 } })],
   ])('compares again once %s is stored', async (_, save) => {
     await save();
     await pause();
@@ -67,6 +68,12 @@ describe('AppState', () => {
     await app.settings.save({ theme: 'dark' });
     await pause();
     expect([runs(), themes]).toEqual([1, ['system', 'dark']]);
+  });
+
+  it('does not compare again for a sky that is the same', async () => {
+    await app.settings.save({ sky: { ...app.settings.current!.sky } });
+    await pause();
+    expect(runs()).toBe(1);
   });
 
   it('compares the tour the rider turns to', async () => {

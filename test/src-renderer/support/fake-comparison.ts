@@ -112,6 +112,8 @@ function resultOf(scenario: Scenario, tour: Tour, items: readonly Item[], curren
       days: leg.days,
       station: 'Yerevan',
       stationKm: 12,
+      stationHigherM: 212,
+      notes: [],
       radiationKWhM2: 5.4,
       dayLengthH: 14,
       panelWh: scenario.method === 'panel' ? 28 : 0,

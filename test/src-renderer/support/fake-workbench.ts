@@ -7,6 +7,7 @@ import type { Settings } from '../../../shared-types/settings.ts';
 import type { Tour } from '../../../shared-types/tour.ts';
 import { demoItems, demoScenarios, demoSettings, demoTours } from '../../../db/demo/demo.ts';
 import { fakeComparison, fakeScores } from './fake-comparison.ts';
+import { fakeLegSun } from './fake-leg-sun.ts';
 
 /** What the fake holds in memory; a test may look into it and change it. */
 export interface Catalogue {
@@ -50,7 +51,13 @@ function handlersOf(held: Catalogue): Handlers {
   const noTour = failure('not-found', 'There is no such tour.');
   return {
     about: () =>
-      success({ version: '0.1.0', host: 'loopback', dataFolder: 'a folder', climateCredit: 'invented' }),
+      success({
+        version: '0.1.0',
+        host: 'loopback',
+        dataFolder: 'a folder',
+        climateCredit: 'invented',
+        climateSources: [{ code: 'A', what: 'invented' }],
+      }),
     'items.list': () => success([...held.items]),
     'items.save': ({ id = fresh(), item }) => put(held.items, { ...item, id }),
     'items.setState': ({ id, state }) => {
@@ -90,6 +97,11 @@ function handlersOf(held: Catalogue): Handlers {
             })),
           })
         : failure('unreadable', `${name} is not a GPX track.`),
+    'tours.legSun': ({ tourId, leg, by }) => {
+      const tour = held.tours.find(({ id }) => id === tourId);
+      const sun = tour === undefined ? null : fakeLegSun(tour, leg, held.items, by);
+      return sun === null ? failure('not-found', 'There is no such leg.') : success(sun);
+    },
     'scenarios.list': () => success([...held.scenarios]),
     'scenarios.save': ({ id = fresh(), scenario }) => put(held.scenarios, { ...scenario, id }),
     'scenarios.remove': ({ id }) => take(held.scenarios, id),

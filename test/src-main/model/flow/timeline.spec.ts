@@ -50,7 +50,6 @@ describe('buildTimeline()', () => {
       [...short.activityShare.subarray(at(0, 10) * 4, at(0, 10) * 4 + 4)].map((x) => Math.round(x * 12)),
     ).toEqual([0, 0, 6, 6]);
     expect(short.outletTime[at(0, 10)]).toBeCloseTo(0.5, 9);
-    expect(short.campShare[at(0, 12)]).toBeCloseTo(0.5, 9);
   });
 
   it('spends the whole of every step on something', () => {

@@ -3,8 +3,10 @@ import {
   dayOfYear,
   isoDateOf,
   midMonthDay,
+  middlesOfMonths,
   monthOf,
   noonOf,
+  noonsOfMonth,
 } from '../../../../src-main/model/sun/calendar.ts';
 
 describe('the calendar', () => {
@@ -29,5 +31,17 @@ describe('the calendar', () => {
     expect(Array.from({ length: 12 }, (_, month) => midMonthDay(month))).toEqual([
       15, 46, 74, 105, 135, 166, 196, 227, 258, 288, 319, 349,
     ]);
+  });
+});
+
+describe('the months', () => {
+  it('have their days of a common year', () => {
+    expect([0, 1, 11].map((month) => noonsOfMonth(month).length)).toEqual([31, 28, 31]);
+  });
+
+  it('have their middles in the year asked for', () => {
+    const middles = middlesOfMonths(noonOf('2028-02-29'));
+    expect(middles.map(isoDateOf)[0]).toBe('2028-01-15');
+    expect(middles.map(isoDateOf)[11]).toBe('2028-12-15');
   });
 });

@@ -128,7 +128,8 @@ describe('comparison.run', () => {
     const fine = await margins('5');
     for (const step of ['15', '30', '60'] as const) {
       for (const [id, margin] of Object.entries(await margins(step))) {
-        expectNear(margin, fine[id]!, 0.03, `margin of ${id} in steps of ${step} min`);
+        // A margin is a factor on all use: near 0 three parts in a hundred of it are three points.
+        expectNear(margin, fine[id]!, 0.03 * (1 + fine[id]!), `margin of ${id} in steps of ${step} min`);
       }
     }
   });

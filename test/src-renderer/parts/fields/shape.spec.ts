@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { itemKinds, type ItemKind } from '../../../../shared-types/item.ts';
 import { scenarioDraft } from '../../../../shared-types/scenario.ts';
+import { sky } from '../../../../shared-types/settings.ts';
 import { tourDraft } from '../../../../shared-types/tour.ts';
 import { fieldsOf, shapeOf, type Field, type Shape } from '../../../../src-renderer/parts/fields/shape.ts';
 
@@ -24,6 +25,9 @@ const drawnByHand = new Set([
   'nights',
   'pattern',
   'kit',
+  'radiation',
+  'kWhM2ADay',
+  'onlyAtStops',
 ]);
 
 /** Every field of a form, those inside groups, lists and choices too. */
@@ -57,7 +61,12 @@ describe('fieldsOf()', () => {
     );
   });
 
-  it.each([...Object.entries(itemKinds), ['tour', tourDraft] as const, ['scenario', scenarioDraft] as const])(
+  const others = [
+    ['tour', tourDraft],
+    ['scenario', scenarioDraft],
+    ['sky', sky],
+  ] as const;
+  it.each([...Object.entries(itemKinds), ...others])(
     'gives every field of %s words a rider can read',
     (_, schema) => {
       for (const { key, shape } of everyField(fieldsOf(schema))) {

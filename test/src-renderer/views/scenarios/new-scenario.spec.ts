@@ -25,9 +25,9 @@ describe('copyOf()', () => {
 });
 
 describe('fields of a scenario', () => {
-  it('together with the kit are all the contract has', () => {
+  it('together with kit and placement are all there is', () => {
     const drawn = [...headFields, ...ruleFields, ...noteFields].map(({ key }) => key);
-    expect([...drawn, 'kit'].toSorted()).toEqual(Object.keys(scenarioDraft.shape).toSorted());
+    expect([...drawn, 'kit', 'placement'].toSorted()).toEqual(Object.keys(scenarioDraft.shape).toSorted());
   });
 
   it('know how many of an item may be carried', () => {

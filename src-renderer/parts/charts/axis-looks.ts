@@ -1,0 +1,20 @@
+import type { Palette } from './palette.ts';
+
+/** What all charts share: quiet axes, no movement, figures of the point under the pointer. */
+export function axisLooks(palette: Palette) {
+  const ticks = { color: palette('--soft'), maxRotation: 0, autoSkipPadding: 16 };
+  const border = { color: palette('--line') };
+  return {
+    x: { ticks, border, grid: { display: false } },
+    y: {
+      ticks: { ...ticks, maxTicksLimit: 6 },
+      border: { display: false },
+      grid: { color: palette('--grid') },
+    },
+    options: {
+      responsive: true,
+      maintainAspectRatio: false,
+      interaction: { mode: 'index', intersect: false },
+    },
+  } as const;
+}
