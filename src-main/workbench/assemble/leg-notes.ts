@@ -3,12 +3,11 @@ import { stationNotes } from '../../../shared-types/station-notes.ts';
 import type { Leg } from '../../../shared-types/tour.ts';
 import type { TourSun } from '../../model/flow/tour-sun.ts';
 import { lapseKPerM } from '../../model/lapse-rate.ts';
+import { chargeToDegC, noChargeHours } from '../../model/storage/charging-temperature.ts';
 import type { SettledPlace } from './place.ts';
 
 /** An aimed panel that gets over twice the light of a flat one stands under a low sun. */
 export const lowSunRatio = 2;
-/** Nothing with a lithium cell is charged below this. */
-const freezingDegC = 0;
 /** Own radiation this far above a cloudless sky is told of; less is the rounding of the figures. */
 const heldFrom = 1.005;
 
@@ -31,7 +30,7 @@ export function legNotes(
     ...warmthNotes(place),
     ...radiationNotes(leg, sun, days),
     ...lightNotes(aimedOverFlat),
-    ...coldNotes(sun, days),
+    ...chargingNotes(sun, days),
   ];
 }
 
@@ -61,11 +60,34 @@ function lightNotes(aimedOverFlat: number | null): string[] {
   ];
 }
 
-function coldNotes({ airDegC, stepsPerDay }: TourSun, { from, to }: LegDays): string[] {
-  const coldest = airDegC
-    .subarray(from * stepsPerDay, to * stepsPerDay)
-    .reduce((least, degC) => Math.min(least, degC), Infinity);
-  if (coldest >= freezingDegC) return [];
-  const figure = withUnit(coldest, '°C', { locale: wordsLocale });
-  return [`Mean nights fall to ${figure}: never charge lithium cells below freezing.`];
+/** Cells outside follow the air: the longest time of any day in which they may not be charged. */
+function chargingNotes({ airDegC, stepsPerDay }: TourSun, { from, to }: LegDays): string[] {
+  const days = Array.from({ length: to - from }, (_, day) =>
+    airDegC.subarray((from + day) * stepsPerDay, (from + day + 1) * stepsPerDay),
+  );
+  const spells = days.map((air) => noChargeHours(air, 24 / stepsPerDay));
+  const coldH = Math.max(...spells.map(({ tooColdH }) => tooColdH));
+  const hotH = Math.max(...spells.map(({ tooHotH }) => tooHotH));
+  const all = airDegC.subarray(from * stepsPerDay, to * stepsPerDay);
+  return [
+    ...(coldH > 0 ? [`${spellText('below freezing', coldH, lowest(all))}: never charge them then.`] : []),
+    ...(hotH > 0
+      ? [
+          `${spellText(`above ${degrees(chargeToDegC)}`, hotH, -lowest(all.map((degC) => -degC)))}: charge none then.`,
+        ]
+      : []),
+  ];
+}
+
+function spellText(where: string, hours: number, degC: number): string {
+  const spell = withUnit(hours, 'h', { locale: wordsLocale });
+  return `Lithium cells left outside are ${where} for up to ${spell} of a mean day, to ${degrees(degC)}`;
+}
+
+function lowest(values: Float64Array): number {
+  return values.reduce((least, value) => Math.min(least, value), Infinity);
+}
+
+function degrees(degC: number): string {
+  return withUnit(degC, '°C', { locale: wordsLocale });
 }

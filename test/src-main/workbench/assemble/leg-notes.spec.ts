@@ -72,6 +72,14 @@ describe('legNotes()', () => {
 
   it('warns of charging where nights freeze', () => {
     const cold = stationFixture('Cold', { minDegC: new Array<number>(12).fill(-4) });
-    expect(notesOf(coordinates(45, 10), [cold])[0]).toMatch(/−4.°C: never charge .* below freezing/);
+    // A cosine from -4 to 18 degC is below 0 for a tenth of a turn on either side of its lowest: about 6 h.
+    expect(notesOf(coordinates(45, 10), [cold])[0]).toMatch(
+      /outside are below freezing for up to [67].h of a mean day, to −4.°C: never charge/,
+    );
+  });
+
+  it('warns of charging where days are hot', () => {
+    const hot = stationFixture('Hot', { maxDegC: new Array<number>(12).fill(44) });
+    expect(notesOf(coordinates(45, 10), [hot])[0]).toMatch(/above 40.°C for up to \d+.h .* to 44.°C/);
   });
 });
