@@ -1,4 +1,5 @@
 import { writeFileSync } from 'node:fs';
+import { historiesPerS } from './histories.ts';
 import { runLoopNsPerStep } from './run-loop.ts';
 import { startMs } from './start.ts';
 import { workbenchTimes } from './workbench.ts';
@@ -9,6 +10,7 @@ import { workbenchTimes } from './workbench.ts';
 const figures: Record<string, number> = {
   startMs: await startMs(),
   runLoopNsPerStep: await runLoopNsPerStep(),
+  ...(await historiesPerS()),
   ...(await workbenchTimes()),
   peakMiB: process.resourceUsage().maxRSS / 1024,
 };

@@ -34,6 +34,9 @@ export async function workbenchTimes(): Promise<Readonly<Record<string, number>>
     const times = {
       scenarioMs: await medianMs(() => call('comparison.run', { ...all, scenarioIds: ['demo-panel'] })),
       comparisonMs: await medianMs(() => call('comparison.run', all)),
+      legSunMs: await medianMs(() =>
+        call('tours.legSun', { tourId: all.tourId, leg: 0, lying: { as: 'aimed' }, by: 'month' }),
+      ),
       rerankMs: await medianMs(() => call('comparison.rank', { tourId: all.tourId, preferences })),
       sheetMs: await medianMs(() => call('sheet.save', { ...all, format: 'pdf' })),
     };
