@@ -1,3 +1,4 @@
+import { allLegNotes } from '../../shared-types/all-leg-notes.ts';
 import type { Comparison, ScenarioResult } from '../../shared-types/comparison.ts';
 import { dailyMeanWh, flowHeads, flows } from './daily-mean.ts';
 import {
@@ -87,6 +88,12 @@ function bullets(texts: readonly string[]): readonly string[] {
   return texts.flatMap((text) => wrap(`- ${oneLine(text)}`, textWidth, '  '));
 }
 
+/** The legs and their weather are the same for every scenario. */
+function legBlocks({ scenarios }: Comparison): readonly (readonly string[])[] {
+  const notes = allLegNotes(scenarios[0]?.legs ?? []);
+  return notes.length === 0 ? [] : [['On the legs', ...bullets(notes)]];
+}
+
 function tourLines({ tour, histories }: Comparison): readonly string[] {
   const demand = `${whText(tour.demandWhPerDay)} Wh a day`;
   const drawn = countText(histories, 'history', 'histories');
@@ -106,6 +113,7 @@ export function comparisonText(comparison: Comparison, { madeOn, version }: Shee
     [...paragraph(advice.answer), ...paragraph(advice.why), ...bullets(advice.notes)],
     [...scorecardLines(comparison), ...notConvertedLines(comparison)],
     ledgerLines(comparison),
+    ...legBlocks(comparison),
     ['Cautions', ...bullets(cautions)],
     [reserveReminder, `Chargewright ${version}, made on ${dateText(madeOn)}`],
   ];

@@ -3,7 +3,7 @@ import type { Comparison } from '../../../shared-types/comparison.ts';
 import { countText, dateText, whText } from '../format.ts';
 import { reserveReminder, type SheetStamp } from '../sheet-file.ts';
 import { printable, sheetFont } from './fonts.ts';
-import { assumptionList, cautionList } from './grounds.ts';
+import { assumptionList, cautionList, legNoteList } from './grounds.ts';
 import { ledger } from './ledger.ts';
 import { ink, leavesHeadingAlone, pageMargins, riderText, rule, size } from './look.ts';
 import { packingLists } from './packing-list.ts';
@@ -56,6 +56,7 @@ export function sheetDocument(comparison: Comparison, stamp: SheetStamp): TDocum
     scorecard(comparison),
     ledger(comparison),
     packingLists(comparison),
+    ...legNoteList(comparison),
     assumptionList(comparison),
     cautionList(comparison),
   ];

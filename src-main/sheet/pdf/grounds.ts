@@ -1,11 +1,13 @@
 import type { Column, Content } from 'pdfmake/interfaces';
 import { allAssumptions } from '../../../shared-types/all-assumptions.ts';
+import { allLegNotes } from '../../../shared-types/all-leg-notes.ts';
 import type { Assumption, Comparison } from '../../../shared-types/comparison.ts';
 import { bar, bare, barColumnWidthPt, ink, riderText, section, size } from './look.ts';
 
 const columnGapPt = 14;
 const mostAssumptionsKept = 40;
 const mostCautionsKept = 12;
+const mostNotesKept = 12;
 const basisWords: Readonly<Record<Assumption['basis'], string>> = {
   label: 'label value',
   measured: 'measured',
@@ -38,6 +40,14 @@ export function assumptionList(comparison: Comparison): Content {
     fontSize: size.fine,
   };
   return section('Assumptions', columns, all.length <= mostAssumptionsKept);
+}
+
+/** What to know of the legs before trusting their sun: one for all scenarios, nothing where there is nothing to say. */
+export function legNoteList({ scenarios }: Comparison): Content[] {
+  const notes = allLegNotes(scenarios[0]?.legs ?? []);
+  if (notes.length === 0) return [];
+  const texts = notes.map((note) => riderText(note, { margin: [0, 0, 0, 1] }));
+  return [section('On the legs', { stack: texts, fontSize: size.fine }, notes.length <= mostNotesKept)];
 }
 
 /** What can hurt or fail, an ochre bar down the side as on screen. */

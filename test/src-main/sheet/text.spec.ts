@@ -35,6 +35,16 @@ describe('comparisonText', () => {
     expect(comparisonText(widest(), stamp)).toMatch(/Two 20 Ah banks…, day 366$/mu);
   });
 
+  it('prints what to know of the legs, and no heading without it', () => {
+    const { legs } = scenarioFixture('panel');
+    const noted = legs.map((leg) => ({ ...leg, notes: ['The station is far.'] }));
+    const panel = scenarioFixture('panel', { legs: noted });
+    expect(comparisonText(comparisonFixture({ scenarios: [panel] }), stamp)).toContain(
+      'On the legs\n- Coast, Passes: The station is far.',
+    );
+    expect(comparisonText(comparisonFixture(), stamp)).not.toContain('On the legs');
+  });
+
   it('lets no control character of a label through', () => {
     const text = comparisonText(
       comparisonFixture({ scenarios: [scenarioFixture('hub', { label: '\u001b[31mHub\u0007' })] }),

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Assumption } from '../../../../shared-types/comparison.ts';
-import { assumptionList, cautionList } from '../../../../src-main/sheet/pdf/grounds.ts';
+import { assumptionList, cautionList, legNoteList } from '../../../../src-main/sheet/pdf/grounds.ts';
 import { ink } from '../../../../src-main/sheet/pdf/look.ts';
 import { comparisonFixture, scenarioFixture } from '../../../support/comparison-fixture.ts';
 import { textsOf, valuesOf } from '../../../support/content-text.ts';
@@ -47,5 +47,19 @@ describe('cautionList', () => {
     const list = cautionList(comparison);
     expect(textsOf(list).filter((text) => text !== '')).toEqual(['Cautions', ...comparison.cautions]);
     expect(valuesOf(list, 'fillColor')).toEqual([ink.accent]);
+  });
+});
+
+describe('legNoteList', () => {
+  it('is nothing where no leg has a note', () => {
+    expect(legNoteList(comparisonFixture())).toEqual([]);
+  });
+
+  it('names the leg of each note, once for all scenarios', () => {
+    const { legs } = scenarioFixture('panel');
+    const noted = legs.map((leg) => ({ ...leg, notes: [`Mind the ${leg.leg.toLowerCase()}.`] }));
+    const scenarios = (['panel', 'hub'] as const).map((method) => scenarioFixture(method, { legs: noted }));
+    const texts = textsOf(legNoteList(comparisonFixture({ scenarios }))).filter((text) => text !== '');
+    expect(texts).toEqual(['On the legs', 'Coast: Mind the coast.', 'Passes: Mind the passes.']);
   });
 });

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { legNotes } from '../../../../src-renderer/views/sheet/leg-notes.ts';
+import { allLegNotes } from '../../shared-types/all-leg-notes.ts';
 
 const far = 'The nearest climate station is far.';
 const low = 'The sun is low.';
 
-describe('legNotes()', () => {
+describe('allLegNotes()', () => {
   it('has nothing to say of legs without notes', () => {
-    expect(legNotes([])).toEqual([]);
-    expect(legNotes([{ leg: 'Coast', notes: [] }])).toEqual([]);
+    expect(allLegNotes([])).toEqual([]);
+    expect(allLegNotes([{ leg: 'Coast', notes: [] }])).toEqual([]);
   });
 
   it('says the same note once, of all its legs', () => {
@@ -16,7 +16,7 @@ describe('legNotes()', () => {
       { leg: 'Hills', notes: [] },
       { leg: 'Plateau', notes: [low, far] },
     ];
-    expect(legNotes(legs)).toEqual([`Coast, Plateau: ${far}`, `Plateau: ${low}`]);
+    expect(allLegNotes(legs)).toEqual([`Coast, Plateau: ${far}`, `Plateau: ${low}`]);
   });
 
   it('names legs of the same name once', () => {
@@ -24,6 +24,6 @@ describe('legNotes()', () => {
       { leg: 'Coast', notes: [far] },
       { leg: 'Coast', notes: [far] },
     ];
-    expect(legNotes(legs)).toEqual([`Coast: ${far}`]);
+    expect(allLegNotes(legs)).toEqual([`Coast: ${far}`]);
   });
 });
