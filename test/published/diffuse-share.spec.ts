@@ -7,7 +7,7 @@ import { cooperSun } from './cooper-day.ts';
 
 /*
  * Erbs, Klein & Duffie 1982, Solar Energy 28(4):293-302: daily diffuse share, values of the published polynomials (three
- * transcriptions agree), to 5e-4. Winter is a sunset angle of at most 81.4 degrees.
+ * copies agree), to 5e-4. Winter is a sunset angle of at most 81.4 degrees.
  */
 const rows = [
   { clearness: 0.1, winter: 0.9862, other: 1 },

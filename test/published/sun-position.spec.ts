@@ -53,7 +53,7 @@ describe('the worked example of the NREL solar position algorithm', () => {
 });
 
 describe('incidence on the slope of the NREL example', () => {
-  // Slope 30 degrees, rotated 10 degrees east of south; read in a public transcription of the report's inputs.
+  // Slope 30 degrees, rotated 10 degrees east of south; read in a public copy of the report's inputs.
   const incidenceDeg = (zenithDeg: number, azimuthDeg: number): number =>
     Math.acos(cosIncidence({ zenithDeg, azimuthDeg }, 30, 170)) / radPerDeg;
 

@@ -1,6 +1,6 @@
 /*
  * Allen, Pereira, Raes, Smith (1998), Crop evapotranspiration, FAO Irrigation and Drainage Paper 56, annex 2: values on the 15th of
- * each month, January first; latitudes in degrees, south negative. Rows above 60 N are left out: their transcription has errors.
+ * each month, January first; latitudes in degrees, south negative. Rows above 60 N are left out: the copy read has errors there.
  */
 export interface AnnexRow {
   readonly lat: number;

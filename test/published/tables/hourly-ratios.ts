@@ -12,7 +12,7 @@ export interface HourlyRatios {
 
 /*
  * Collares-Pereira & Rabl 1979, Solar Energy 22:155-164 (global); Liu & Jordan 1960, Solar Energy 4(3):1-19 (diffuse): values of the
- * published equations reckoned outside the project, from three transcriptions that agree.
+ * published equations reckoned outside the project, from three copies that agree.
  */
 // prettier-ignore
 export const hourlyRatios: readonly HourlyRatios[] = [

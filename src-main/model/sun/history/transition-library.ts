@@ -1,7 +1,7 @@
 /*
  * Library of Markov transition matrices of daily clearness: Aguiar, Collares-Pereira & Conde 1988, Solar Energy
- * 40(3):269-279, from two public transcriptions that agree in all cells but one misprint. A class of mean clearness has its own range of
- * clearness, cut into ten equal states; a row is the state of the day before, a column the state of the day, in thousandths.
+ * 40(3):269-279, from two public copies that agree in all cells but one misprint. A class of mean clearness has its own
+ * range of clearness, cut into ten equal states; a row is the state of the day before, a column that of the day, in thousandths.
  * Rows add up to 1000 to within rounding and are renormalised where they are used.
  */
 
