@@ -56,22 +56,35 @@ export function legSun(
   const lies = layingOf(lying, leg, scenarios);
   if (lies === null) return failure('not-found', 'That scenario is not in the catalogue (any more).');
   const firstDay = tourDays({ legs: tour.legs.slice(0, legIndex) });
-  const days = drawDays(place, legNoons(tour.startDate, firstDay, leg.days), settings);
+  const noons = legNoons(tour.startDate, firstDay, leg.days);
+  return success(sunOf(leg, place, noons, lies, by, panelsOf(items), settings));
+}
+
+function sunOf(
+  leg: Leg,
+  place: SettledPlace,
+  noons: readonly number[],
+  lies: Laying,
+  by: SunBy,
+  panels: readonly PanelLine[],
+  settings: Settings,
+): LegSun {
+  const days = drawDays(place, noons, settings);
   const shown: ShownDays =
     by === 'day'
       ? { days, count: leg.days }
-      : { days: drawDays(place, middlesOfMonths(days.noons[0]!), settings), count: monthsAYear };
+      : { days: drawDays(place, middlesOfMonths(noons[0]!), settings), count: monthsAYear };
   const span = { from: 0, to: leg.days };
   const ratio = aimedOverFlat(days.sun, days.skies, span, opticsOf(settings.sky));
-  return success({
+  return {
     leg: leg.label,
     station: stationOf(place),
     periods: eachOf(shown, (day) => periodOf(place, shown.days, day)),
-    panels: panelSuns(panelsOf(items), lies, days, leg.days, shown, settings),
+    panels: panelSuns(panels, lies, days, leg.days, shown, settings),
     aimedOverFlat: ratio,
     notes: legNotes(leg, place, days.sun, span, ratio),
     histories: settings.sky.histories,
-  });
+  };
 }
 
 const monthsAYear = 12;
