@@ -15,14 +15,7 @@ import type { Settings } from '../../shared-types/settings.ts';
 import { tourDays, type Leg, type Tour } from '../../shared-types/tour.ts';
 import { layPanels, lightStepsPerDay, type LaidPanels } from '../model/flow/panel-power.ts';
 import { panelSchedule, type PanelDay, type PanelPlacement } from '../model/flow/panel-schedule.ts';
-import {
-  aimedOverFlat,
-  dailyYields,
-  spreadOfDay,
-  summarise,
-  weekDays,
-  type Spread,
-} from '../model/flow/panel-yield.ts';
+import { aimedOverFlat, dailyYields, spreadOfDay, summarise, weekDays } from '../model/flow/panel-yield.ts';
 import { tourSun, type TourSun } from '../model/flow/tour-sun.ts';
 import { isoDateOf, middlesOfMonths, monthOf, noonOf } from '../model/sun/calendar.ts';
 import { drawSkies, type Skies } from '../model/sun/history/draw-skies.ts';
@@ -30,7 +23,7 @@ import { riseAndSet } from '../model/sun/rise-and-set.ts';
 import { ofKind, panelModels, type CarriedItem } from './assemble/kit.ts';
 import { legNotes } from './assemble/leg-notes.ts';
 import { settlePlace, type SettledPlace } from './assemble/place.ts';
-import { allDayIn, opticsOf, panelDayOf, placementModel, restDay, skyLawOf } from './assemble/sky.ts';
+import { allDayIn, panelDayOf, placementModel, restDay, skyLawOf } from './assemble/sky.ts';
 
 /** What a look at a leg's sun needs of the catalogue. */
 export interface LegSunSources {
@@ -75,7 +68,7 @@ function sunOf(
       ? { days, count: leg.days }
       : { days: drawDays(place, middlesOfMonths(noons[0]!), settings), count: monthsAYear };
   const span = { from: 0, to: leg.days };
-  const ratio = aimedOverFlat(days.sun, days.skies, span, opticsOf(settings.sky));
+  const ratio = aimedOverFlat(days.sun, days.skies, span, settings.sky);
   return {
     leg: leg.label,
     station: stationOf(place),
@@ -156,7 +149,7 @@ function panelSuns(
   return panels.map(({ item }, at) => ({
     itemId: item.id,
     label: item.label,
-    periods: eachOf(shown, (day) => expected(spreadOfDay(ofShown[at]!, shown.days.skies.days, day))),
+    periods: eachOf(shown, (day) => spreadOfDay(ofShown[at]!, shown.days.skies.days, day)),
     ...summarise(ofLeg[at]!, leg.skies.days, legDays),
   }));
 }
@@ -169,11 +162,7 @@ function laid(
 ): LaidPanels {
   const schedule = panelSchedule(day, placement, sun.stepsPerDay);
   const allOneLeg = new Uint16Array(skies.days);
-  return layPanels(panelModels(panels), placement, sun, [schedule], allOneLeg, opticsOf(sky));
-}
-
-function expected({ mean, p10, p90 }: Spread): Expected {
-  return { mean, band: { p10, p90 } };
+  return layPanels(panelModels(panels), placement, sun, [schedule], allOneLeg, sky);
 }
 
 function stationOf({ station, stationKm, stationHigherM, warmth }: SettledPlace): LegStation {
@@ -195,16 +184,16 @@ function periodOf(
   const noonMs = noons[day]!;
   const month = monthOf(noonMs);
   const topOfAirKWhM2 = sun.courses[day]!.extraterrestrialWhM2 / 1000;
-  const { mean, p10, p90 } = spreadOfDay(skies.clearness, skies.days, day);
+  const clearness = spreadOfDay(skies.clearness, skies.days, day);
   return {
     date: isoDateOf(noonMs),
     sun: riseAndSet(noonMs, climate.latDeg, lonDeg),
-    radiationKWhM2: expected({
-      mean: mean * topOfAirKWhM2,
-      p10: p10 * topOfAirKWhM2,
-      p90: p90 * topOfAirKWhM2,
-    }),
+    radiationKWhM2: times(clearness, topOfAirKWhM2),
     minDegC: climate.minDegC[month]!,
     maxDegC: climate.maxDegC[month]!,
   };
+}
+
+function times({ mean, band }: Expected, factor: number): Expected {
+  return { mean: mean * factor, band: { p10: band.p10 * factor, p90: band.p90 * factor } };
 }

@@ -5,10 +5,10 @@ import {
   dullestClearness,
   herzogGamma,
   meanClearness,
-  shareBelow,
   type ClearnessDistribution,
 } from '../../src-main/model/sun/history/clearness-distribution.ts';
 import { expectNear } from '../support/near.ts';
+import { shareBelow } from '../support/share-below.ts';
 import { clearnessColumns, clearnessRows } from './tables/daily-clearness.ts';
 
 /** Deviation by numeric integration: E[x] and E[x2] from the shares below of thin slices. */

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { distributionOf, shareBelow } from '../../src-main/model/sun/history/clearness-distribution.ts';
+import { distributionOf } from '../../src-main/model/sun/history/clearness-distribution.ts';
 import { drawSkies, type Skies } from '../../src-main/model/sun/history/draw-skies.ts';
 import type { SkyLaw } from '../../src-main/model/sun/history/sky-law.ts';
 import { expectNear } from '../support/near.ts';
+import { shareBelow } from '../support/share-below.ts';
 import { clearnessRows, transitionRows } from './tables/daily-clearness.ts';
 import {
   deviationOf,

@@ -1,3 +1,4 @@
+import type { Expected, PanelSun } from '../../../shared-types/leg-sun.ts';
 import { percentile } from '../percentile.ts';
 import { createSky, fillSky } from '../sun/day-sky.ts';
 import type { Skies } from '../sun/history/draw-skies.ts';
@@ -6,20 +7,8 @@ import { planeCourse } from '../sun/plane.ts';
 import { addPanelPower, type LaidPanels } from './panel-power.ts';
 import type { TourSun } from './tour-sun.ts';
 
-/** The mean of an amount over the histories, and the band of 80 in 100. */
-export interface Spread {
-  readonly mean: number;
-  readonly p10: number;
-  readonly p90: number;
-}
-
 /** What a panel gives on the days of a leg, Wh a day at its plug. */
-export interface YieldSummary {
-  readonly goodDayWh: number;
-  readonly usualDayWh: number;
-  readonly dullDayWh: number;
-  readonly dullWeekWh: number;
-}
+type YieldSummary = Omit<PanelSun, 'itemId' | 'label' | 'periods'>;
 
 const [low, middle, high] = [0.1, 0.5, 0.9] as const;
 /** Days a dull week lasts. */
@@ -56,13 +45,12 @@ function sumDays(
 }
 
 /** Mean and band of one day over the histories; entry `history * days + day`. */
-export function spreadOfDay(values: Float64Array, days: number, day: number): Spread {
+export function spreadOfDay(values: Float64Array, days: number, day: number): Expected {
   const histories = values.length / days;
   const sorted = Float64Array.from({ length: histories }, (_, at) => values[at * days + day]!).sort();
   return {
     mean: sorted.reduce((sum, value) => sum + value, 0) / sorted.length,
-    p10: percentile(sorted, low),
-    p90: percentile(sorted, high),
+    band: { p10: percentile(sorted, low), p90: percentile(sorted, high) },
   };
 }
 

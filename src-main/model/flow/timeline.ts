@@ -34,7 +34,7 @@ export interface Timeline {
   /** Outlets within reach in some part of the step, and the share of the step they are. */
   readonly outlets: Uint8Array;
   readonly outletTime: Float64Array;
-  /** Which draw of outlet luck applies: an index into a history's `outletShare`; -1 where an outlet is certain. */
+  /** Which draw of outlet luck applies: an index into the luck that `buildSupply` takes; -1 where an outlet is certain. */
   readonly luck: Int32Array;
   /** Chance of each draw of outlet luck, in order. */
   readonly luckChance: Float64Array;

@@ -1,16 +1,10 @@
+import type { SkySettings } from '../../../shared-types/settings.ts';
 import type { DaySky } from './day-sky.ts';
 import type { PlaneCourse } from './plane.ts';
 import type { SunCourse } from './sun-course.ts';
 
-/** How the sky's diffuse light is shared out: part of it round the sun, or all alike. */
-export type DiffuseModel = 'hay-davies' | 'isotropic';
-
-/** What the light of sky and ground on a tilted plane is reckoned with. */
-export interface Optics {
-  readonly diffuse: DiffuseModel;
-  /** Share of the global radiation that the ground throws back, 0..1. */
-  readonly groundReflectance: number;
-}
+/** How the light of the sky is shared out, part of it round the sun or all alike, and what the ground throws back. */
+export type Optics = Pick<SkySettings, 'diffuse' | 'groundReflectance'>;
 
 /** What of a day's course the sums need. */
 type SunAbove = Pick<SunCourse, 'cosZenith' | 'normalWm2'>;
@@ -24,7 +18,7 @@ export function skyDiffuseWm2(
   sky: DaySky,
   plane: PlaneCourse,
   step: number,
-  model: DiffuseModel,
+  model: Optics['diffuse'],
 ): number {
   const dome = (1 + plane.cosTilt[step]!) / 2;
   const diffuse = sky.diffuseWm2[step]!;

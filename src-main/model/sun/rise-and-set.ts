@@ -1,4 +1,5 @@
 import { AstroTime, Body, Observer, SearchAltitude } from 'astronomy-engine';
+import type { SunUp } from '../../../shared-types/leg-sun.ts';
 import { clipUnit, radPerDeg } from '../angle.ts';
 import { msPerDay } from './calendar.ts';
 import { cosZenithOf, sunOfDay } from './position.ts';
@@ -7,21 +8,16 @@ import { cosZenithOf, sunOfDay } from './position.ts';
 const riseAltitudeDeg = -0.8333;
 const msPerHour = 3_600_000;
 
-/** Hours after the midnight that begins the day, local mean solar time; `setH` can pass 24 where nights are short. */
-export type RiseAndSet =
-  | { readonly as: 'rises'; readonly riseH: number; readonly setH: number }
-  | { readonly as: 'up' }
-  | { readonly as: 'down' };
-
 /**
  * Sunrise and sunset of a day on the rider's clock.
  *
  * @param noonMs noon of the date, UTC
  * @param latDeg -90..90
  * @param lonDeg east positive; it only sets which instant the local day begins at
+ * @returns hours after the midnight that begins the day; sunset can pass 24 where nights are short
  * Checked against the report examples of the NREL solar position algorithm in test/published.
  */
-export function riseAndSet(noonMs: number, latDeg: number, lonDeg: number): RiseAndSet {
+export function riseAndSet(noonMs: number, latDeg: number, lonDeg: number): SunUp {
   const midnightMs = noonMs - msPerDay / 2 - (lonDeg / 15) * msPerHour;
   const observer = new Observer(latDeg, lonDeg, 0);
   const crossing = (direction: 1 | -1, fromMs: number): number | null => {

@@ -1,7 +1,7 @@
 import type { Assumption } from '../../../shared-types/comparison.ts';
 import { formatNumber, percent, wordsLocale } from '../../../shared-types/figures.ts';
 import { labelWh } from '../../../shared-types/item.ts';
-import type { Placement, Scenario } from '../../../shared-types/scenario.ts';
+import type { Scenario } from '../../../shared-types/scenario.ts';
 import type { SkySettings } from '../../../shared-types/settings.ts';
 import { bedtime, ridesFrom, wakesAt } from '../../model/flow/day-schedule.ts';
 import { meanDemandWhPerDay } from '../../model/flow/demand.ts';
@@ -9,6 +9,7 @@ import { deviceEfficiencyIn, type DeviceModel } from '../../model/storage/device
 import { uprightDragAreaM2 } from '../../model/ride/power-balance.ts';
 import { taperStart } from '../../model/storage/taper.ts';
 import { ofKind, type CarriedItem } from './kit.ts';
+import { placementWords } from './placement-words.ts';
 import { skyAssumptions } from './sky-assumptions.ts';
 import type { TourModel } from './tour.ts';
 
@@ -123,16 +124,6 @@ export function kitAssumptions(scenario: Scenario, lines: readonly CarriedItem[]
           },
     ),
   ];
-}
-
-const restWords = { aimed: 'aimed', tilted: 'tilted', flat: 'flat', packed: 'packed away' } as const;
-
-function placementWords({ whileRiding, rackFactor, atStops, inCamp }: Placement): string {
-  const riding =
-    whileRiding === 'packed'
-      ? 'packed away'
-      : `${whileRiding} on the rack at ${inPercent(rackFactor)} of the light`;
-  return `${riding}, ${restWords[atStops]} at stops, ${restWords[inCamp]} in camp`;
 }
 
 function decimal(value: number, digits = 0): string {

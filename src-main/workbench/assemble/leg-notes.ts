@@ -7,7 +7,7 @@ import { chargeToDegC, noChargeHours } from '../../model/storage/charging-temper
 import type { SettledPlace } from './place.ts';
 
 /** An aimed panel that gets over twice the light of a flat one stands under a low sun. */
-export const lowSunRatio = 2;
+const lowSunRatio = 2;
 /** Own radiation this far above a cloudless sky is told of; less is the rounding of the figures. */
 const heldFrom = 1.005;
 

@@ -2,17 +2,12 @@ import type { SkySettings } from '../../../shared-types/settings.ts';
 import type { Placement } from '../../../shared-types/scenario.ts';
 import type { PanelDay, PanelPlacement } from '../../model/flow/panel-schedule.ts';
 import type { SkyLaw } from '../../model/sun/history/sky-law.ts';
-import type { Optics } from '../../model/sun/plane-of-array.ts';
 import type { Plane } from '../../model/sun/plane.ts';
 import type { Leg } from '../../../shared-types/tour.ts';
 
 /** How the weather follows on, as the rider set it. */
 export function skyLawOf({ method, persistence }: SkySettings): SkyLaw {
   return method === 'distribution' ? { method, persistence } : { method };
-}
-
-export function opticsOf({ diffuse, groundReflectance }: SkySettings): Optics {
-  return { diffuse, groundReflectance };
 }
 
 /** A scenario's placement as planes: at rest one tilt and heading, on the rack the mean over all headings. */

@@ -13,7 +13,7 @@ import { drawSkies, type Skies } from '../../model/sun/history/draw-skies.ts';
 import type { Optics } from '../../model/sun/plane-of-array.ts';
 import { legNotes, type LegDays } from './leg-notes.ts';
 import { settlePlace, type SettledPlace } from './place.ts';
-import { opticsOf, skyLawOf } from './sky.ts';
+import { skyLawOf } from './sky.ts';
 
 /** Everything about a tour that no scenario changes. */
 export interface TourModel {
@@ -46,7 +46,7 @@ export function assembleTour(
   const sun = tourSun(days, lightStepsPerDay(timeline.stepsPerDay));
   const { histories, seed } = settings.sky;
   const skies = drawSkies(sun.expected, skyLawOf(settings.sky), histories, seed);
-  const optics = opticsOf(settings.sky);
+  const optics = settings.sky;
   const notes = legSpans(tour).map((span, leg) =>
     legNotes(tour.legs[leg]!, settled[leg]!, sun, span, aimedOverFlat(sun, skies, span, optics)),
   );

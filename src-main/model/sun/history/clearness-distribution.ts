@@ -41,21 +41,8 @@ export function meanClearness({ dullest, clearest, gamma }: ClearnessDistributio
     : dullest - 1 / gamma - width / Math.expm1(-gamma * width);
 }
 
-/** Share of days at most this clear. */
-export function shareBelow(distribution: ClearnessDistribution, clearness: number): number {
-  const { dullest, clearest, gamma } = distribution;
-  if (clearness <= dullest) return 0;
-  if (clearness >= clearest) return 1;
-  const place = clearness - dullest;
-  const width = clearest - dullest;
-  if (Math.abs(gamma) < levelGamma) return place / width;
-  return gamma > 0
-    ? (Math.exp(gamma * (place - width)) - Math.exp(-gamma * width)) / -Math.expm1(-gamma * width)
-    : Math.expm1(gamma * place) / Math.expm1(gamma * width);
-}
-
 /**
- * The clearness that a share of days does not reach: the inverse of `shareBelow`.
+ * The clearness that a share of days does not reach.
  *
  * @param share 0..1
  */

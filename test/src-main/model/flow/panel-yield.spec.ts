@@ -38,7 +38,7 @@ describe('spreadOfDay()', () => {
     // Two days, five histories: the second day is 10 times the first.
     const values = Float64Array.from([1, 2, 3, 4, 5].flatMap((value) => [value, 10 * value]));
     expect(spreadOfDay(values, 2, 0).mean).toBe(3);
-    expect(spreadOfDay(values, 2, 1)).toEqual({ mean: 30, p10: 14, p90: 46 });
+    expect(spreadOfDay(values, 2, 1)).toEqual({ mean: 30, band: { p10: 14, p90: 46 } });
   });
 });
 

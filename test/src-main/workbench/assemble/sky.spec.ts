@@ -3,7 +3,6 @@ import { usualPlacement } from '../../../../shared-types/scenario.ts';
 import { usualSky } from '../../../../shared-types/settings.ts';
 import {
   allDayIn,
-  opticsOf,
   panelDayOf,
   placementModel,
   skyLawOf,
@@ -56,13 +55,6 @@ describe('the sky as set', () => {
   it('passes persistence to the method that has one', () => {
     expect(skyLawOf({ ...usualSky, persistence: 0.4 })).toEqual({ method: 'distribution', persistence: 0.4 });
     expect(skyLawOf({ ...usualSky, method: 'transitions' })).toEqual({ method: 'transitions' });
-  });
-
-  it('passes diffuse model and ground', () => {
-    expect(opticsOf({ ...usualSky, diffuse: 'isotropic', groundReflectance: 0.7 })).toEqual({
-      diffuse: 'isotropic',
-      groundReflectance: 0.7,
-    });
   });
 });
 

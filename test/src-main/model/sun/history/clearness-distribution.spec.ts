@@ -6,9 +6,9 @@ import {
   distributionOf,
   dullestClearness,
   meanClearness,
-  shareBelow,
 } from '../../../../../src-main/model/sun/history/clearness-distribution.ts';
 import { expectNear } from '../../../../support/near.ts';
+import { shareBelow } from '../../../../support/share-below.ts';
 
 const anyMean = fc.double({ min: 0, max: 1, noNaN: true });
 const anyMost = fc.double({ min: 0, max: 1, noNaN: true });
