@@ -1,6 +1,7 @@
 import type { Criterion } from './settings.ts';
 import type { Money } from './money.ts';
-import type { ItemKind, Mount } from './item.ts';
+import type { ItemKind } from './item.ts';
+import type { Mount } from './item-common.ts';
 import type { Method } from './scenario.ts';
 
 /** 10 and 90 of 100 histories; null while a single mean history is drawn. */
@@ -100,9 +101,12 @@ export interface LegYield {
   readonly panelWh: number;
   readonly hubWh: number;
   readonly wallNights: number;
+  /** As ridden with the kit, its hub charging. */
   readonly speedKmh: number;
-  /** Riding minutes a day that the hub's drag costs. */
+  /** How much later the day's distance is done, min: by the kit's mass, and by the drag of its hub charging or switched off. */
+  readonly massMinutes: number;
   readonly dragMinutes: number;
+  readonly offMinutes: number;
 }
 
 /** One figure the answer rests on, for the list of assumptions. */
@@ -128,6 +132,25 @@ export interface ScoredRow {
   readonly dominatedBy: string | null;
 }
 
+/** One line of what a generator hub really costs. */
+export interface HubCostLine {
+  readonly part: string;
+  /** Of all pieces; null for what only gives grams back. */
+  readonly price: Money | null;
+  /** Net of what comes off; below 0 for what only comes off. */
+  readonly netG: number;
+}
+
+/** What a generator hub really costs: the hub, its wheel, converter and cables. */
+export interface HubCost {
+  readonly lines: readonly HubCostLine[];
+  readonly total: Money;
+  /** Amounts in another currency, named and never converted. */
+  readonly notConverted: readonly Money[];
+  readonly netG: number;
+  readonly frontWheelG: number;
+}
+
 export interface ScenarioResult {
   readonly id: string;
   readonly label: string;
@@ -137,6 +160,8 @@ export interface ScenarioResult {
   readonly values: CriterionValues;
   readonly cost: Cost;
   readonly mass: Mass;
+  /** null without a generator hub. */
+  readonly hubCost: HubCost | null;
   readonly margin: EnergyMargin;
   /** Share of histories with a flat must-have at the planned use. */
   readonly flatShare: number;

@@ -1,13 +1,16 @@
 import { z } from 'zod';
 import type { ClimateSource, Station } from './climate.ts';
 import type { Advice, Comparison, ScoredRow } from './comparison.ts';
-import { id, label } from './field.ts';
-import { itemDraft, itemState, type Item } from './item.ts';
+import { count, id, label } from './field.ts';
+import { itemDraft, type Item } from './item.ts';
+import { itemState } from './item-common.ts';
+import type { LegRide } from './leg-ride.ts';
 import { lying, sunBy, type LegSun } from './leg-sun.ts';
 import type { Outcome } from './outcome.ts';
 import { mostScenariosCompared, scenarioDraft, type Scenario } from './scenario.ts';
 import { preferences, settings, type Settings } from './settings.ts';
-import { tourDraft, type Tour, type TrackProfile } from './tour.ts';
+import { tourDraft, type Tour } from './tour.ts';
+import type { TrackProfile } from './track.ts';
 
 /** One call: the schema its input must pass and, as a type only, what it answers. */
 export interface Call<Input extends z.ZodType, Result> {
@@ -20,6 +23,7 @@ const call =
   <Result>() =>
   <Input extends z.ZodType>(input: Input): Call<Input, Result> => ({ input });
 
+const legNumber = z.int({ error: 'the number of a leg' }).min(0, { error: 'the number of a leg' });
 const nothing = z.strictObject({});
 const byId = z.strictObject({ id });
 
@@ -31,6 +35,11 @@ export const largestBodyBytes = 24_000_000;
 const fileText = z
   .string({ error: 'the text of a file' })
   .max(largestFileBytes, { error: `a file of at most ${largestFileBytes / 1e6} MB` });
+
+/** A track comes in parts, so that neither side ever holds it whole. */
+export const largestTrackBytes = 50_000_000;
+/** Characters of one part. */
+export const largestTrackPart = 1_000_000;
 
 /** How a file reached the rider: written by a dialog, handed to the page to download, or not wanted after all. */
 export type Delivery =
@@ -84,19 +93,35 @@ export const contract = {
   'tours.list': call<readonly Tour[]>()(nothing),
   'tours.save': call<Tour>()(z.strictObject({ id: id.optional(), tour: tourDraft })),
   'tours.remove': call<Tour>()(byId),
-  /** Reads a GPX track into its grades; stores nothing. */
-  'tours.readTrack': call<TrackProfile>()(
-    z.strictObject({ name: label({ label: 'File' }, 200), text: fileText }),
+  /** Begins to take in a GPX track; its parts follow in order. Nothing is stored. */
+  'tracks.begin': call<{ readonly trackId: string }>()(
+    z.strictObject({
+      name: label({ label: 'File' }, 200),
+      bytes: count({ label: 'Size', unit: 'bytes', min: 0, max: largestTrackBytes }),
+    }),
   ),
+  'tracks.add': call<{ readonly points: number }>()(
+    z.strictObject({
+      trackId: id,
+      text: z
+        .string({ error: 'the next part of the file' })
+        .max(largestTrackPart, { error: `a part of at most ${largestTrackPart} characters` }),
+    }),
+  ),
+  /** Answers what is kept of the track and forgets the rest. */
+  'tracks.finish': call<TrackProfile>()(z.strictObject({ trackId: id })),
+  'tracks.drop': call<{ readonly dropped: boolean }>()(z.strictObject({ trackId: id })),
   /** What the sun gives each panel on one leg of a stored tour; `leg` counts from 0. */
   'tours.legSun': call<LegSun>()(
     z.strictObject({
       tourId: id,
-      leg: z.int({ error: 'the number of a leg' }).min(0, { error: 'the number of a leg' }),
+      leg: legNumber,
       lying,
       by: sunBy,
     }),
   ),
+  /** How one leg of a stored tour is ridden with the kit of a scenario; `leg` counts from 0. */
+  'tours.legRide': call<LegRide>()(z.strictObject({ tourId: id, leg: legNumber, scenarioId: id })),
   'scenarios.list': call<readonly Scenario[]>()(nothing),
   'scenarios.save': call<Scenario>()(z.strictObject({ id: id.optional(), scenario: scenarioDraft })),
   'scenarios.remove': call<Scenario>()(byId),
@@ -119,9 +144,7 @@ export const contract = {
     }),
   ),
   'files.choose': call<Choosing>()(
-    z.strictObject({
-      purpose: z.enum(['inventory-csv', 'track-gpx'], { error: 'one of: inventory-csv, track-gpx' }),
-    }),
+    z.strictObject({ purpose: z.enum(['inventory-csv'], { error: 'one of: inventory-csv' }) }),
   ),
 } as const;
 

@@ -1,26 +1,8 @@
 import { z } from 'zod';
-import { choice, count, flag, id, isoDate, label, note, quantity, share } from './field.ts';
-import { money } from './money.ts';
+import { choice, count, flag, id, isoDate, quantity, share } from './field.ts';
+import { converter, generatorHub } from './hub-item.ts';
+import { itemCommon } from './item-common.ts';
 import { port } from './port.ts';
-
-export const itemState = choice(
-  { owned: 'Owned', considering: 'Considering', retired: 'Retired' },
-  { label: 'State', hint: 'Owned costs nothing more; considering is priced; retired stays on record only.' },
-);
-export type ItemState = z.infer<typeof itemState>;
-
-export const mount = choice(
-  {
-    'front-wheel': 'In the front wheel',
-    fork: 'Fork or front rack',
-    handlebar: 'Handlebar',
-    frame: 'Frame',
-    'rear-rack': 'Rear rack',
-    body: 'On the rider',
-  },
-  { label: 'Where it rides' },
-);
-export type Mount = z.infer<typeof mount>;
 
 export const importance = choice(
   { 'must-have': 'Must-have', 'nice-to-have': 'Nice-to-have' },
@@ -72,16 +54,6 @@ const health = share(
   0.01,
 );
 
-const common = {
-  label: label({ label: 'Label', hint: 'Type and figures, for example "20 Ah bank, 18 W in".' }),
-  state: itemState,
-  quantity: count({ label: 'Quantity', min: 1, max: 99 }),
-  massG: quantity({ label: 'Mass of one', unit: 'g', min: 0, max: 20_000 }),
-  price: money,
-  mount,
-  notes: note({ label: 'Notes' }),
-};
-
 const useW = (name: string) =>
   quantity({ label: name, unit: 'W', min: 0, max: 500, step: 0.1, hint: 'Wh per hour, which is W' });
 
@@ -113,7 +85,7 @@ const outputs = (name: string) => {
 
 const device = z.strictObject({
   kind: z.literal('device'),
-  ...common,
+  ...itemCommon,
   capacity: labelCapacity(60_000, 250),
   health,
   spareBatteries: count({ label: 'Spare batteries', min: 0, max: 20 }),
@@ -124,7 +96,7 @@ const device = z.strictObject({
 
 const bank = z.strictObject({
   kind: z.literal('bank'),
-  ...common,
+  ...itemCommon,
   capacity: labelCapacity(300_000, 1100),
   measuredDeliverableWh: measurement(
     quantity({
@@ -153,7 +125,7 @@ const bank = z.strictObject({
 
 const panel = z.strictObject({
   kind: z.literal('panel'),
-  ...common,
+  ...itemCommon,
   ratedW: quantity({ label: 'Rated power', unit: 'W', min: 0.1, max: 500 }),
   measuredRatedW: measurement(
     quantity({
@@ -193,74 +165,21 @@ const panel = z.strictObject({
   output: port,
 });
 
-const powerPoint = z.strictObject({
-  speedKmh: quantity({ label: 'Speed', unit: 'km/h', min: 0, max: 120 }),
-  powerW: quantity({ label: 'Power', unit: 'W', min: 0, max: 100 }),
-});
-
-export const hubPower = z.discriminatedUnion(
-  'as',
-  [
-    z.strictObject({
-      as: z.literal('rating'),
-      ratedW: quantity({ label: 'Rating', unit: 'W at 15 km/h', min: 0.5, max: 12, step: 0.1 }),
-    }),
-    z.strictObject({
-      as: z.literal('curve'),
-      points: z
-        .array(powerPoint)
-        .min(2, { error: 'at least two points, speed rising' })
-        .max(60, { error: 'at most 60 points' })
-        .refine((points) => points.every((point, i) => i === 0 || point.speedKmh > points[i - 1]!.speedKmh), {
-          error: 'points with rising speed',
-        }),
-    }),
-  ],
-  { error: 'a rating in W, or a measured curve of speed and power' },
-);
-export type HubPower = z.infer<typeof hubPower>;
-
-const generatorHub = z.strictObject({
-  kind: z.literal('generator-hub'),
-  ...common,
-  replacesG: quantity({ label: 'Mass of the hub it replaces', unit: 'g', min: 0, max: 2000 }),
-  wheelBuild: money,
-  power: hubPower,
-  idleDragW10: quantity({
-    label: 'Drag switched off, 10 km/h',
-    unit: 'W',
-    min: 0,
-    max: 20,
-    step: 0.05,
-    hint: 'Published lathe tests: 0.25 to 1 W.',
-  }),
-  idleDragW30: quantity({
-    label: 'Drag switched off, 30 km/h',
-    unit: 'W',
-    min: 0,
-    max: 40,
-    step: 0.05,
-    hint: 'Published lathe tests: 1.25 to 6 W.',
-  }),
-  wheelCircumferenceM: quantity({ label: 'Wheel circumference', unit: 'm', min: 0.9, max: 2.5, step: 0.001 }),
-});
-
-const converter = z.strictObject({
-  kind: z.literal('converter'),
-  ...common,
-  efficiency: share({ label: 'Efficiency', hint: 'Plug per W from the hub; about 0.8.' }, 0.2),
-  startSpeedKmh: quantity({ label: 'Starts at', unit: 'km/h', min: 0, max: 40 }),
-  output: port,
-});
-
 const wallCharger = z.strictObject({
   kind: z.literal('wall-charger'),
-  ...common,
+  ...itemCommon,
   outputs: outputs('port'),
   totalW: quantity({ label: 'All ports together', unit: 'W', min: 0.5, max: 500 }),
 });
 
-const accessory = z.strictObject({ kind: z.literal('accessory'), ...common });
+const accessory = z.strictObject({
+  kind: z.literal('accessory'),
+  ...itemCommon,
+  forHub: flag({
+    label: 'Only for the generator hub',
+    hint: 'Counted in what the hub really costs.',
+  }),
+});
 
 /** The schema of each kind of item; `kind` tells them apart. A new kind starts with a new entry here. */
 export const itemKinds = {

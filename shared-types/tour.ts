@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { choice, count, id, isoDate, label, note, quantity, share } from './field.ts';
+import { elevationM, latDeg, lonDeg } from './spot.ts';
+import { trackProfile } from './track.ts';
 
 /** The longest tour the workbench takes, days. */
 export const longestTourDays = 366;
@@ -21,10 +23,6 @@ export const terrainClass = choice(
   { label: 'Terrain' },
 );
 export type TerrainClass = z.infer<typeof terrainClass>;
-
-const latDeg = quantity({ label: 'Latitude', unit: '° north', min: -90, max: 90, step: 0.001 });
-const lonDeg = quantity({ label: 'Longitude', unit: '° east', min: -180, max: 180, step: 0.001 });
-const elevationM = quantity({ label: 'Height', unit: 'm', min: -450, max: 6000 });
 
 /** Where a leg lies: a climate station by name, or coordinates for which the nearest station is taken. */
 export const place = z.discriminatedUnion(
@@ -60,31 +58,50 @@ export const radiation = z.discriminatedUnion(
 );
 export type Radiation = z.infer<typeof radiation>;
 
-/** A share of the distance ridden at one grade (rise over run, uphill positive). */
-const gradeShare = z.strictObject({
-  gradePct: quantity({ label: 'Grade', unit: '%', min: -40, max: 40 }),
-  share: share({ label: 'Share of distance' }),
-});
-export type GradeShare = z.infer<typeof gradeShare>;
+/** Wind on a leg: none, along the road, or from all sides alike as on a round or a winding road. */
+export const wind = z.discriminatedUnion(
+  'as',
+  [
+    z.strictObject({ as: z.literal('calm') }),
+    z.strictObject({
+      as: z.literal('along'),
+      headwindKmh: quantity({
+        label: 'Headwind',
+        unit: 'km/h',
+        min: -60,
+        max: 60,
+        hint: 'At the height of the rider; below 0 it pushes.',
+      }),
+    }),
+    z.strictObject({
+      as: z.literal('around'),
+      windKmh: quantity({
+        label: 'Wind',
+        unit: 'km/h',
+        min: 0,
+        max: 60,
+        hint: 'At the height of the rider.',
+      }),
+    }),
+  ],
+  { error: 'calm, along the road with a speed, or from all sides with a speed' },
+);
+export type Wind = z.infer<typeof wind>;
 
-/** What is kept of a GPX track: its grades, not its points. */
-export const trackProfile = z.strictObject({
-  name: label({ label: 'Track' }, 200),
-  distanceKm: quantity({ label: 'Distance', unit: 'km', min: 0.1, max: 40_000 }),
-  ascentM: quantity({ label: 'Climb', unit: 'm', min: 0, max: 1_000_000 }),
-  descentM: quantity({ label: 'Descent', unit: 'm', min: 0, max: 1_000_000 }),
-  meanElevationM: elevationM,
-  meanLatDeg: latDeg,
-  meanLonDeg: lonDeg,
-  grades: z.array(gradeShare).min(1).max(60),
-});
-export type TrackProfile = z.infer<typeof trackProfile>;
+export const trackPace = choice(
+  { recorded: 'As recorded', computed: 'At your power' },
+  {
+    label: 'Speed on the track',
+    hint: 'As recorded: the moving speeds of the file, taken as ridden without the kit compared here.',
+  },
+);
+export type TrackPace = z.infer<typeof trackPace>;
 
 export const terrain = z.discriminatedUnion(
   'as',
   [
     z.strictObject({ as: z.literal('class'), terrainClass }),
-    z.strictObject({ as: z.literal('track'), terrainClass, track: trackProfile }),
+    z.strictObject({ as: z.literal('track'), terrainClass, pace: trackPace, track: trackProfile }),
   ],
   { error: 'a terrain class, or a track' },
 );
@@ -117,6 +134,7 @@ const leg = z
     place,
     radiation,
     terrain,
+    wind,
     ridingHours: quantity({ label: 'Riding a day', unit: 'h', min: 0, max: 12, step: 0.25 }),
     nights,
     dayStops: z.array(dayStop).max(6, { error: 'at most 6 stops a day' }),
@@ -130,6 +148,51 @@ const leg = z
     },
   );
 export type Leg = z.infer<typeof leg>;
+
+/** How the loaded bicycle rolls and meets the air. */
+export const bicycle = z.strictObject({
+  dragAreaM2: quantity({
+    label: 'Drag area',
+    unit: 'm²',
+    min: 0.2,
+    max: 1.2,
+    step: 0.001,
+    hint: 'Upright with bags 0.45 to 0.75; 557 cyclists had 0.56 in the mean.',
+  }),
+  pavedRolling: quantity({
+    label: 'Rolling resistance on pavement',
+    min: 0.002,
+    max: 0.03,
+    step: 0.0001,
+    hint: 'Supple tyres 0.005, plain or knobbly ones 0.008 to 0.01; gravel and rough ground add to it.',
+  }),
+  drivetrainEfficiency: quantity({
+    label: 'Drivetrain efficiency',
+    min: 0.8,
+    max: 0.999,
+    step: 0.001,
+    hint: 'Wheel per W at the pedals; 0.976 for a clean chain.',
+  }),
+  downhillCapKmh: quantity({
+    label: 'Fastest downhill',
+    unit: 'km/h',
+    min: 15,
+    max: 90,
+    hint: 'Where you brake.',
+  }),
+});
+export type Bicycle = z.infer<typeof bicycle>;
+
+/**
+ * A loaded touring bicycle. Drag area and rolling resistance: means of 557 coast-down tests (Tengattini & Bigazzi); chain: Martin
+ * et al. 1998; fastest downhill: common practice, no source.
+ */
+export const usualBicycle: Bicycle = {
+  dragAreaM2: 0.559,
+  pavedRolling: 0.0077,
+  drivetrainEfficiency: 0.976,
+  downhillCapKmh: 45,
+};
 
 export const tourDraft = z
   .strictObject({
@@ -153,6 +216,7 @@ export const tourDraft = z
       max: 400,
       hint: 'All day at the pedals: 60 to 150 W, about 100 W for most.',
     }),
+    bicycle,
     notes: note({ label: 'Notes' }),
   })
   .refine((tour) => tour.legs.reduce((sum, each) => sum + each.days, 0) <= longestTourDays, {
@@ -165,4 +229,9 @@ export type Tour = TourDraft & { readonly id: string };
 /** The days of a tour, all legs together. */
 export function tourDays(tour: Pick<TourDraft, 'legs'>): number {
   return tour.legs.reduce((sum, each) => sum + each.days, 0);
+}
+
+/** The days of a tour before one of its legs, which counts from 0. */
+export function daysBefore({ legs }: Pick<TourDraft, 'legs'>, legIndex: number): number {
+  return tourDays({ legs: legs.slice(0, legIndex) });
 }

@@ -20,6 +20,9 @@ function common(currency: string) {
   } as const;
 }
 
+/** A 622 mm rim with a tyre of 32 mm: pi x 0.686 m. */
+const usualCircumferenceM = 2.155;
+
 type Usual = { readonly [K in ItemKind]: (currency: string) => ItemDraftOf<K> };
 
 const usual: Usual = {
@@ -68,12 +71,14 @@ const usual: Usual = {
     mount: 'front-wheel',
     massG: 450,
     replacesG: 150,
-    wheelBuild: { minor: 0, currency },
+    rim: { cost: { minor: 0, currency }, massG: 0, replacesG: 0 },
+    spokes: { cost: { minor: 0, currency }, massG: 0, replacesG: 0 },
+    labour: { minor: 0, currency },
     power: { as: 'rating', ratedW: 3 },
     idleDragW10: 0.5,
     idleDragW30: 2.5,
-    // A 622 mm rim with a tyre of 32 mm or so.
-    wheelCircumferenceM: 2.155,
+    wheelCircumferenceM: usualCircumferenceM,
+    ratedCircumferenceM: usualCircumferenceM,
   }),
   converter: (currency) => ({
     kind: 'converter',
@@ -82,6 +87,8 @@ const usual: Usual = {
     massG: 80,
     efficiency: 0.8,
     startSpeedKmh: 10,
+    load: 'rated',
+    seriesCapacitorUF: 0,
     output: port('bc-1.2', 5),
   }),
   'wall-charger': (currency) => ({
@@ -90,7 +97,7 @@ const usual: Usual = {
     outputs: [port('pd', 20)],
     totalW: 20,
   }),
-  accessory: (currency) => ({ kind: 'accessory', ...common(currency), massG: 20 }),
+  accessory: (currency) => ({ kind: 'accessory', ...common(currency), massG: 20, forHub: false }),
 };
 
 /** The usual item of a kind, its prices 0 in the currency given and its label empty. */

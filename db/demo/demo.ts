@@ -2,7 +2,8 @@ import type { Item, ItemDraft } from '../../shared-types/item.ts';
 import type { Port, PortStandard } from '../../shared-types/port.ts';
 import { usualPlacement, type Scenario } from '../../shared-types/scenario.ts';
 import { usualSky, type Settings } from '../../shared-types/settings.ts';
-import type { Leg, NightKind, Tour } from '../../shared-types/tour.ts';
+import { usualBicycle, type Leg, type NightKind, type Tour } from '../../shared-types/tour.ts';
+import { demoTrack } from './demo-track.ts';
 
 /*
  * The demo: an invented rider, tour and kit. Figures are of the size a tourer meets in shops and on scales; none is
@@ -155,11 +156,14 @@ const sources: readonly Item[] = [
     kind: 'generator-hub',
     ...item('3 W generator hub wheel', 'considering', 460, 110, 'front-wheel'),
     replacesG: 150,
-    wheelBuild: { minor: 140_00, currency },
+    rim: { cost: { minor: 45_00, currency }, massG: 520, replacesG: 480 },
+    spokes: { cost: { minor: 35_00, currency }, massG: 230, replacesG: 200 },
+    labour: { minor: 60_00, currency },
     power: { as: 'rating', ratedW: 3 },
     idleDragW10: 0.5,
     idleDragW30: 2.5,
     wheelCircumferenceM: 2.155,
+    ratedCircumferenceM: 2.155,
   },
   {
     id: 'demo-converter',
@@ -167,6 +171,8 @@ const sources: readonly Item[] = [
     ...item('Hub to USB converter', 'considering', 90, 86, 'handlebar'),
     efficiency: 0.8,
     startSpeedKmh: 10,
+    load: 'rated',
+    seriesCapacitorUF: 0,
     output: port('bc-1.2', 5),
   },
 ];
@@ -179,11 +185,17 @@ const chargers: readonly Item[] = [
     outputs: [port('pd', 30), port('bc-1.2', 7.5)],
     totalW: 30,
   },
-  { id: 'demo-cables', kind: 'accessory', ...item('Three short cables', 'owned', 60, 15, 'rear-rack') },
+  {
+    id: 'demo-cables',
+    kind: 'accessory',
+    ...item('Three short cables', 'owned', 60, 15, 'rear-rack'),
+    forHub: false,
+  },
   {
     id: 'demo-hub-cable',
     kind: 'accessory',
     ...item('Cable from hub to stem', 'considering', 35, 12, 'fork'),
+    forHub: true,
   },
 ];
 
@@ -204,6 +216,7 @@ const legs: Leg[] = [
     place: { as: 'station', station: 'Tbilisi' },
     radiation: { as: 'sunshine' },
     terrain: { as: 'class', terrainClass: 'hilly' },
+    wind: { as: 'calm' },
     ridingHours: 6,
     nights: { pattern: every(3, 'electric-post'), wallOutlets: 2, postOutlets: 1 },
     dayStops: [lunch],
@@ -213,7 +226,8 @@ const legs: Leg[] = [
     days: 9,
     place: { as: 'station', station: 'Yerevan' },
     radiation: { as: 'sunshine' },
-    terrain: { as: 'class', terrainClass: 'rolling' },
+    terrain: { as: 'track', terrainClass: 'rolling', pace: 'computed', track: demoTrack },
+    wind: { as: 'calm' },
     ridingHours: 7,
     nights: { pattern: every(4, 'wall'), wallOutlets: 2, postOutlets: 1 },
     dayStops: [rest],
@@ -224,6 +238,7 @@ const legs: Leg[] = [
     place: { as: 'coordinates', latDeg: 40.8, lonDeg: 68.4, elevationM: 280 },
     radiation: { as: 'sunshine' },
     terrain: { as: 'class', terrainClass: 'flat-paved' },
+    wind: { as: 'calm' },
     ridingHours: 7,
     nights: { pattern: every(5, 'wall'), wallOutlets: 2, postOutlets: 1 },
     dayStops: [rest],
@@ -240,6 +255,7 @@ export const demoTours: readonly Tour[] = [
     riderMassKg: 76,
     bicycleMassKg: 37,
     riderW: 105,
+    bicycle: usualBicycle,
     notes: 'Invented: nobody rode it. Change anything, or start your own.',
   },
 ];

@@ -28,7 +28,7 @@ export function readItemCsv(text: string, currency: string): ItemCsvReading {
 
 function readRow({ line, cells }: CsvRow, style: CellStyle): ItemCsvReading {
   const kind = cells.get('kind')?.toLowerCase();
-  // A row of no known kind is measured against what all kinds share, and the schema refuses its kind.
+  // A row of no known kind is read as the plainest one, and the schema refuses its kind.
   const columns = columnsOfKind[isKind(kind) ? kind : 'accessory'];
   const parsed = itemDraft.safeParse(draftOfRow(cells, columns, style));
   const misplaced = isKind(kind) ? problemsOfPlace(kind, columns, cells, line) : [];

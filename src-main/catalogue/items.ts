@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import type { Item, ItemDraft, ItemKind, ItemState, Mount } from '../../shared-types/item.ts';
+import type { Item, ItemDraft, ItemKind } from '../../shared-types/item.ts';
+import type { ItemState, Mount } from '../../shared-types/item-common.ts';
 import { inTransaction, type ReadDb, type WriteDb } from './connection.ts';
 import type { CommonPart } from './item-kinds/kind-part.ts';
 import { clearKindPart, readKindPart, writeKindPart } from './item-kinds/kind-rows.ts';

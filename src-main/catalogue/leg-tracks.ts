@@ -1,11 +1,50 @@
-import type { GradeShare, TrackProfile } from '../../shared-types/tour.ts';
+import type { Leg, TrackPace } from '../../shared-types/tour.ts';
+import { trackProfile, type TrackProfile } from '../../shared-types/track.ts';
 import type { ReadDb, WriteDb } from './connection.ts';
-import { insertRow, selectAll, selectOne } from './statements.ts';
+import { readPieces, writePieces } from './leg-track-pieces.ts';
+import { insertRow, selectOne } from './statements.ts';
+import { storedJson } from './stored-json.ts';
 
-export function writeTrack(write: WriteDb, tourId: string, leg: number, track: TrackProfile): void {
-  insertRow(write, 'leg_tracks', {
-    tour_id: tourId,
-    leg_position: leg,
+/** The track of a leg, and the speed at which it is ridden. */
+export type RiddenTrack = Omit<Extract<Leg['terrain'], { as: 'track' }>, 'as' | 'terrainClass'>;
+
+interface TrackRow {
+  readonly pace: TrackPace;
+  readonly name: string;
+  readonly distance_km: number;
+  readonly ascent_m: number;
+  readonly descent_m: number;
+  readonly mean_elevation_m: number | null;
+  readonly mean_lat_deg: number;
+  readonly mean_lon_deg: number;
+  readonly height_share: number;
+  readonly timed_share: number;
+  /** JSON: a list of metres. */
+  readonly heights: string;
+}
+
+export function writeTrack(write: WriteDb, tourId: string, leg: number, ridden: RiddenTrack): void {
+  insertRow(write, 'leg_tracks', { tour_id: tourId, leg_position: leg, ...rowOf(ridden) });
+  writePieces(write, tourId, leg, ridden.track.pieces);
+}
+
+/** null for a leg that has a terrain class only. */
+export function readTrack(read: ReadDb, tourId: string, leg: number): RiddenTrack | null {
+  const row = selectOne(
+    read,
+    'SELECT * FROM leg_tracks WHERE tour_id = ? AND leg_position = ?',
+    tourId,
+    leg,
+  ) as TrackRow | undefined;
+  if (row === undefined) return null;
+  const what = `heights of leg ${leg} of tour ${tourId}`;
+  const heightsM = storedJson(trackProfile.shape.heightsM, row.heights, what);
+  return { pace: row.pace, track: trackOf(row, heightsM, readPieces(read, tourId, leg)) };
+}
+
+function rowOf({ pace, track }: RiddenTrack): TrackRow {
+  return {
+    pace,
     name: track.name,
     distance_km: track.distanceKm,
     ascent_m: track.ascentM,
@@ -13,37 +52,24 @@ export function writeTrack(write: WriteDb, tourId: string, leg: number, track: T
     mean_elevation_m: track.meanElevationM,
     mean_lat_deg: track.meanLatDeg,
     mean_lon_deg: track.meanLonDeg,
-  });
-  track.grades.forEach((grade, position) =>
-    insertRow(write, 'leg_grades', {
-      tour_id: tourId,
-      leg_position: leg,
-      position,
-      grade_pct: grade.gradePct,
-      distance_share: grade.share,
-    }),
-  );
+    height_share: track.heightShare,
+    timed_share: track.timedShare,
+    heights: JSON.stringify(track.heightsM),
+  };
 }
 
-/** The track of a leg, or null for a leg that has a terrain class only. */
-export function readTrack(read: ReadDb, tourId: string, leg: number): TrackProfile | null {
-  const track = selectOne(
-    read,
-    'SELECT name, distance_km AS distanceKm, ascent_m AS ascentM, descent_m AS descentM,' +
-      ' mean_elevation_m AS meanElevationM, mean_lat_deg AS meanLatDeg, mean_lon_deg AS meanLonDeg' +
-      ' FROM leg_tracks WHERE tour_id = ? AND leg_position = ?',
-    tourId,
-    leg,
-  ) as Omit<TrackProfile, 'grades'> | undefined;
-  return track === undefined ? null : { ...track, grades: readGrades(read, tourId, leg) };
-}
-
-function readGrades(read: ReadDb, tourId: string, leg: number): GradeShare[] {
-  return selectAll(
-    read,
-    'SELECT grade_pct AS gradePct, distance_share AS share FROM leg_grades' +
-      ' WHERE tour_id = ? AND leg_position = ? ORDER BY position',
-    tourId,
-    leg,
-  ) as GradeShare[];
+function trackOf(row: TrackRow, heightsM: number[], pieces: TrackProfile['pieces']): TrackProfile {
+  return {
+    name: row.name,
+    distanceKm: row.distance_km,
+    ascentM: row.ascent_m,
+    descentM: row.descent_m,
+    meanElevationM: row.mean_elevation_m,
+    meanLatDeg: row.mean_lat_deg,
+    meanLonDeg: row.mean_lon_deg,
+    heightShare: row.height_share,
+    timedShare: row.timed_share,
+    heightsM,
+    pieces,
+  };
 }

@@ -3,6 +3,7 @@ import type { ReadDb, WriteDb } from './connection.ts';
 import { insertRow, selectAll } from './statements.ts';
 import { readRadiation, writeRadiation } from './leg-radiation.ts';
 import { readTrack, writeTrack } from './leg-tracks.ts';
+import { windColumns, windOf, type WindColumns } from './leg-wind.ts';
 
 /** A station by name or coordinates: the constraint `station_or_coordinates`. */
 type PlaceColumns =
@@ -14,15 +15,16 @@ type PlaceColumns =
       readonly elevation_m: number;
     };
 
-type LegRow = PlaceColumns & {
-  readonly position: number;
-  readonly label: string;
-  readonly days: number;
-  readonly terrain_class: TerrainClass;
-  readonly riding_h: number;
-  readonly wall_outlets: number;
-  readonly post_outlets: number;
-};
+type LegRow = PlaceColumns &
+  WindColumns & {
+    readonly position: number;
+    readonly label: string;
+    readonly days: number;
+    readonly terrain_class: TerrainClass;
+    readonly riding_h: number;
+    readonly wall_outlets: number;
+    readonly post_outlets: number;
+  };
 
 export function writeLegs(write: WriteDb, tourId: string, legs: readonly Leg[]): void {
   legs.forEach((leg, position) => {
@@ -32,7 +34,7 @@ export function writeLegs(write: WriteDb, tourId: string, legs: readonly Leg[]):
     );
     leg.dayStops.forEach((stop, index) => writeDayStop(write, tourId, position, stop, index));
     writeRadiation(write, tourId, position, leg.radiation);
-    if (leg.terrain.as === 'track') writeTrack(write, tourId, position, leg.terrain.track);
+    if (leg.terrain.as === 'track') writeTrack(write, tourId, position, leg.terrain);
   });
 }
 
@@ -44,6 +46,7 @@ export function readLegs(read: ReadDb, tourId: string): Leg[] {
     place: placeOf(row),
     radiation: readRadiation(read, tourId, row.position),
     terrain: readTerrain(read, tourId, row),
+    wind: windOf(row),
     ridingHours: row.riding_h,
     nights: {
       pattern: readNights(read, tourId, row.position),
@@ -57,6 +60,7 @@ export function readLegs(read: ReadDb, tourId: string): Leg[] {
 function rowOf(leg: Leg, position: number): LegRow {
   return {
     ...placeColumns(leg.place),
+    ...windColumns(leg.wind),
     position,
     label: leg.label,
     days: leg.days,
@@ -80,9 +84,9 @@ function placeOf(row: PlaceColumns): Place {
 }
 
 function readTerrain(read: ReadDb, tourId: string, row: LegRow): Leg['terrain'] {
-  const track = readTrack(read, tourId, row.position);
   const terrainClass = row.terrain_class;
-  return track === null ? { as: 'class', terrainClass } : { as: 'track', terrainClass, track };
+  const ridden = readTrack(read, tourId, row.position);
+  return ridden === null ? { as: 'class', terrainClass } : { as: 'track', terrainClass, ...ridden };
 }
 
 function readNights(read: ReadDb, tourId: string, leg: number): NightKind[] {

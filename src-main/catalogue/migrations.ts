@@ -5,6 +5,9 @@ import settings from '../../db/migrations/0040-settings.sql?raw';
 import scenarioPlacements from '../../db/migrations/0050-scenario-placements.sql?raw';
 import legRadiation from '../../db/migrations/0060-leg-radiation.sql?raw';
 import skySettings from '../../db/migrations/0070-sky-settings.sql?raw';
+import hubWheel from '../../db/migrations/0080-hub-wheel.sql?raw';
+import bicycleAndWind from '../../db/migrations/0090-bicycle-and-wind.sql?raw';
+import legTrackPieces from '../../db/migrations/0100-leg-track-pieces.sql?raw';
 
 /** One step from the tables of the version before to those of `version`. Once released, a step never changes. */
 export interface Migration {
@@ -20,4 +23,7 @@ export const migrations: readonly Migration[] = [
   { version: 50, sql: scenarioPlacements },
   { version: 60, sql: legRadiation },
   { version: 70, sql: skySettings },
+  { version: 80, sql: hubWheel },
+  { version: 90, sql: bicycleAndWind },
+  { version: 100, sql: legTrackPieces },
 ];

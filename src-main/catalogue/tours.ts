@@ -1,12 +1,13 @@
 import { randomUUID } from 'node:crypto';
 import { success, type Outcome } from '../../shared-types/outcome.ts';
 import type { Tour, TourDraft } from '../../shared-types/tour.ts';
+import { bicycleColumns, bicycleOf, type BicycleColumns } from './bicycle-columns.ts';
 import { inTransaction, type ReadDb, type WriteDb } from './connection.ts';
 import { readLegs, writeLegs } from './legs.ts';
 import { missingItem } from './missing-row.ts';
 import { change, insertRow, putRow, selectAll, selectOne } from './statements.ts';
 
-interface TourRow {
+interface TourRow extends BicycleColumns {
   readonly id: string;
   readonly label: string;
   readonly start_date: string;
@@ -64,6 +65,7 @@ function rowOf(id: string, draft: TourDraft): TourRow {
     rider_mass_kg: draft.riderMassKg,
     bicycle_mass_kg: draft.bicycleMassKg,
     rider_w: draft.riderW,
+    ...bicycleColumns(draft.bicycle),
     notes: draft.notes,
   };
 }
@@ -78,6 +80,7 @@ function tourOf(read: ReadDb, row: TourRow): Tour {
     riderMassKg: row.rider_mass_kg,
     bicycleMassKg: row.bicycle_mass_kg,
     riderW: row.rider_w,
+    bicycle: bicycleOf(row),
     notes: row.notes,
   };
 }

@@ -4,6 +4,7 @@ import type { Comparison, ScenarioResult, ScoredRow } from '../../shared-types/c
 import { toMajor } from '../../shared-types/money.ts';
 import { dailyMeanWh, type Flow } from './daily-mean.ts';
 import { moneyText } from './format.ts';
+import { dailyMinutes } from './ride-lines.ts';
 import type { SheetStamp } from './sheet-file.ts';
 
 interface Row {
@@ -32,6 +33,12 @@ function rounded(value: number, decimals: number): number {
 
 function meanOf(flow: Flow): (row: Row) => Cell {
   return ({ scenario }) => rounded(dailyMeanWh(scenario.days, flow), whDecimals);
+}
+
+const minuteDecimals = 2;
+
+function minutesOf(of: Parameters<typeof dailyMinutes>[1]): (row: Row) => Cell {
+  return ({ scenario }) => rounded(dailyMinutes(scenario.legs, of), minuteDecimals);
 }
 
 /** Every column with its cell. Programs read the names: add at the end, never rename. */
@@ -68,6 +75,11 @@ const columns: Readonly<Record<string, (row: Row) => Cell>> = {
   histories: ({ comparison }) => comparison.histories,
   made_on: ({ stamp }) => stamp.madeOn,
   version: ({ stamp }) => stamp.version,
+  later_min_per_day_grams: minutesOf('massMinutes'),
+  later_min_per_day_hub: minutesOf('dragMinutes'),
+  later_min_per_day_hub_off: minutesOf('offMinutes'),
+  hub_set_price: ({ scenario }) => (scenario.hubCost === null ? null : toMajor(scenario.hubCost.total)),
+  hub_set_g: ({ scenario }) => scenario.hubCost?.netG ?? null,
 };
 
 /** One row per scenario by RFC 4180, the byte order mark first; numbers with a point and no thousands separator. */

@@ -13,7 +13,7 @@ function confine(): void {
   pdfmake.setLocalAccessPolicy((path) => allowed.has(path));
 }
 
-/** The comparison as A4 pages: one for three scenarios, at most two for six. */
+/** The comparison as A4 pages, two at most for six scenarios: what to decide, then what it rests on. */
 export async function comparisonPdf(comparison: Comparison, stamp: SheetStamp): Promise<Uint8Array> {
   confine();
   const bytes = await pdfmake.createPdf(sheetDocument(comparison, stamp)).getBuffer();

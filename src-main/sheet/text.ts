@@ -12,6 +12,7 @@ import {
   whText,
 } from './format.ts';
 import { cut, oneLine, wrap } from './plain-text.ts';
+import { hubCostLines, laterLines } from './ride-lines.ts';
 import { reserveReminder, type SheetStamp } from './sheet-file.ts';
 import { textTable, type TextColumn } from './text-table.ts';
 
@@ -94,6 +95,10 @@ function legBlocks({ scenarios }: Comparison): readonly (readonly string[])[] {
   return notes.length === 0 ? [] : [['On the legs', ...bullets(notes)]];
 }
 
+function rideBlock(comparison: Comparison): readonly string[] {
+  return ['On the road', ...bullets([...laterLines(comparison), ...hubCostLines(comparison)])];
+}
+
 function tourLines({ tour, histories }: Comparison): readonly string[] {
   const demand = `${whText(tour.demandWhPerDay)} Wh a day`;
   const drawn = countText(histories, 'history', 'histories');
@@ -113,6 +118,7 @@ export function comparisonText(comparison: Comparison, { madeOn, version }: Shee
     [...paragraph(advice.answer), ...paragraph(advice.why), ...bullets(advice.notes)],
     [...scorecardLines(comparison), ...notConvertedLines(comparison)],
     ledgerLines(comparison),
+    rideBlock(comparison),
     ...legBlocks(comparison),
     ['Cautions', ...bullets(cautions)],
     [reserveReminder, `Chargewright ${version}, made on ${dateText(madeOn)}`],

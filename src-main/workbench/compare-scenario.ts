@@ -1,8 +1,10 @@
 import type {
+  Cost,
   CriterionValues,
   DayLedger,
   EnergyMargin,
   LegYield,
+  Mass,
   ScenarioResult,
   Shortfall,
   StoredCourse,
@@ -21,7 +23,8 @@ import { buildSupply, type Supply } from '../model/flow/supply.ts';
 import { meanRadiationWhM2 } from '../model/flow/tour-sun.ts';
 import { costOf } from '../model/judge/cost.ts';
 import { massOf } from '../model/judge/mass.ts';
-import { rideLeg, type LegRide } from '../model/ride/ride-leg.ts';
+import { hubCostOf } from '../model/judge/hub-cost.ts';
+import type { Pace, RiddenCourse } from '../model/ride/ride-course.ts';
 import { isoDateOf, noonOf } from '../model/sun/calendar.ts';
 import { kitAssumptions } from './assemble/assumptions.ts';
 import {
@@ -31,12 +34,13 @@ import {
   ofKind,
   panelModels,
   travellingDevices,
-  wheelModel,
   type CarriedItem,
 } from './assemble/kit.ts';
 import { panelDayOf, placementModel } from './assemble/sky.ts';
 import { pricedLines, weighedLines } from './assemble/money-and-mass.ts';
-import { rideModel, terrainOf, type TourModel } from './assemble/tour.ts';
+import { hubSet } from './assemble/hub-set.ts';
+import { rideLeg } from './assemble/ride.ts';
+import type { TourModel } from './assemble/tour.ts';
 
 /** Simulates one scenario on a tour and works out its four figures. */
 export function compareScenario(
@@ -47,6 +51,7 @@ export function compareScenario(
 ): ScenarioResult {
   const lines = carriedItems(scenario, items);
   const mass = massOf(weighedLines(lines));
+  const hubParts = hubSet(lines);
   const cost = costOf(pricedLines(lines), currency);
   const rides = ridesOf(model, lines, mass.carriedG);
   const network = networkOf(scenario, model, items, lines);
@@ -54,20 +59,15 @@ export function compareScenario(
   const margin = marginOf(energyMargin(network, model.timeline, [supply]), network, model);
   const run = runPlan(network, model, supply);
   const firstShort = run.flat.step < 0 ? null : shortfall(run.flat, network, model);
-  const values: CriterionValues = {
-    cost: toMajor(cost.toBuy),
-    grams: mass.carriedG,
-    frontWheelGrams: mass.frontWheelG,
-    margin: margin.value,
-  };
   return {
     id: scenario.id,
     label: scenario.label,
     method: scenario.method,
     carries: carriesLine(lines),
-    values,
+    values: valuesOf(cost, mass, margin),
     cost,
     mass,
+    hubCost: hubParts.length === 0 ? null : hubCostOf(hubParts, currency),
     margin,
     flatShare: firstShort === null ? 0 : 1,
     firstShort,
@@ -79,11 +79,21 @@ export function compareScenario(
   };
 }
 
-function ridesOf(model: TourModel, lines: readonly CarriedItem[], kitG: number): readonly LegRide[] {
-  const wheel = wheelModel(lines);
-  return model.tour.legs.map((leg, index) =>
-    rideLeg(model.tour.riderW, terrainOf(leg), rideModel(model.tour, leg, model.places[index]!, kitG), wheel),
-  );
+function valuesOf(cost: Cost, mass: Mass, margin: EnergyMargin): CriterionValues {
+  return {
+    cost: toMajor(cost.toBuy),
+    grams: mass.carriedG,
+    frontWheelGrams: mass.frontWheelG,
+    margin: margin.value,
+  };
+}
+
+function ridesOf(
+  { tour, places }: TourModel,
+  lines: readonly CarriedItem[],
+  kitG: number,
+): readonly RiddenCourse[] {
+  return tour.legs.map((_, index) => rideLeg(tour, index, places[index]!.climate, lines, kitG));
 }
 
 function networkOf(
@@ -105,13 +115,13 @@ function supplyOf(
   scenario: Scenario,
   model: TourModel,
   lines: readonly CarriedItem[],
-  rides: readonly LegRide[],
+  rides: readonly RiddenCourse[],
 ): Supply {
   const { timeline } = model;
   return buildSupply(
     timeline,
     panelPower(scenario, model, lines),
-    rides.map((ride) => ride.hubPlugW),
+    rides.flatMap(({ stages }) => stages.map(({ plugW }) => plugW)),
     timeline.luckChance,
   );
 }
@@ -181,7 +191,7 @@ function dayLedgers(record: RunRecord, model: TourModel): readonly DayLedger[] {
   });
 }
 
-function legYields(model: TourModel, supply: Supply, rides: readonly LegRide[]): readonly LegYield[] {
+function legYields(model: TourModel, supply: Supply, rides: readonly RiddenCourse[]): readonly LegYield[] {
   const { timeline, tour, places, sun } = model;
   return tour.legs.map((leg, index) => {
     const onLeg = <T>(values: ArrayLike<T>, legOf: ArrayLike<number>): T[] =>
@@ -203,10 +213,27 @@ function legYields(model: TourModel, supply: Supply, rides: readonly LegRide[]):
       panelWh: daysWh(supply.panelW),
       hubWh: daysWh(supply.hubW),
       wallNights: onLeg(timeline.wallAfterDay, timeline.legOfDay).reduce((sum, wall) => sum + wall, 0),
-      speedKmh: rides[index]!.meanSpeedKmh,
-      dragMinutes: rides[index]!.dragTimeShare * leg.ridingHours * 60,
+      ...timesOf(rides[index]!, leg.ridingHours),
     };
   });
+}
+
+const minutesPerHour = 60;
+
+/** Minutes a day by what causes them: they add up to what the whole kit costs. */
+function timesOf(
+  { loaded, off, on }: RiddenCourse,
+  ridingHours: number,
+): Pick<LegYield, 'speedKmh' | 'massMinutes' | 'dragMinutes' | 'offMinutes'> {
+  const minutes = (share: number): number => share * ridingHours * minutesPerHour;
+  const byHub = (pace: Pace | null): number =>
+    pace === null ? 0 : minutes(pace.laterShare - loaded.laterShare);
+  return {
+    speedKmh: (on ?? loaded).speedKmh,
+    massMinutes: minutes(loaded.laterShare),
+    dragMinutes: byHub(on),
+    offMinutes: byHub(off),
+  };
 }
 
 /** The kit in a line, cables left out; labels hold commas, so semicolons part them. */

@@ -11,5 +11,5 @@ export interface MadeFile {
 /** What a host does with files: the Electron host opens dialogs, the loopback host leaves both to the page. */
 export interface FileDesk {
   save(file: MadeFile): Promise<Delivery>;
-  choose(purpose: 'inventory-csv' | 'track-gpx'): Promise<Choosing>;
+  choose(purpose: 'inventory-csv'): Promise<Choosing>;
 }

@@ -12,7 +12,7 @@ import type {
 import { failure, success, type Outcome } from '../../shared-types/outcome.ts';
 import type { Scenario } from '../../shared-types/scenario.ts';
 import type { Settings } from '../../shared-types/settings.ts';
-import { tourDays, type Leg, type Tour } from '../../shared-types/tour.ts';
+import { daysBefore, type Leg, type Tour } from '../../shared-types/tour.ts';
 import { layPanels, lightStepsPerDay, type LaidPanels } from '../model/flow/panel-power.ts';
 import { panelSchedule, type PanelDay, type PanelPlacement } from '../model/flow/panel-schedule.ts';
 import { aimedOverFlat, dailyYields, spreadOfDay, summarise, weekDays } from '../model/flow/panel-yield.ts';
@@ -22,7 +22,8 @@ import { drawSkies, type Skies } from '../model/sun/history/draw-skies.ts';
 import { riseAndSet } from '../model/sun/rise-and-set.ts';
 import { ofKind, panelModels, type CarriedItem } from './assemble/kit.ts';
 import { legNotes } from './assemble/leg-notes.ts';
-import { settlePlace, type SettledPlace } from './assemble/place.ts';
+import type { SettledPlace } from './assemble/place.ts';
+import { settleLeg } from './assemble/settle-leg.ts';
 import { allDayIn, panelDayOf, placementModel, restDay, skyLawOf } from './assemble/sky.ts';
 
 /** What a look at a leg's sun needs of the catalogue. */
@@ -41,14 +42,12 @@ export function legSun(
   by: SunBy,
   { stations, items, scenarios, settings }: LegSunSources,
 ): Outcome<LegSun> {
-  const leg = tour.legs[legIndex];
-  if (leg === undefined) return failure('not-found', `The tour has no leg ${legIndex + 1} (any more).`);
-  const place = settlePlace(leg.place, leg.radiation, stations);
-  if (place === null)
-    return failure('not-found', `Leg ${legIndex + 1} names a climate station that is not in the list.`);
+  const settled = settleLeg(tour, legIndex, stations);
+  if (!settled.ok) return settled;
+  const { leg, place } = settled.value;
   const lies = layingOf(lying, leg, scenarios);
   if (lies === null) return failure('not-found', 'That scenario is not in the catalogue (any more).');
-  const firstDay = tourDays({ legs: tour.legs.slice(0, legIndex) });
+  const firstDay = daysBefore(tour, legIndex);
   const noons = legNoons(tour.startDate, firstDay, leg.days);
   return success(sunOf(leg, place, noons, lies, by, panelsOf(items), settings));
 }

@@ -7,9 +7,12 @@ import { climateCredit, climateSources } from '../catalogue/climate-credit.ts';
 import { writeClimateNotes } from '../catalogue/climate-notes.ts';
 import { catalogueCalls } from './calls/catalogue-calls.ts';
 import { comparisonCalls, comparisonRunner } from './calls/comparison-calls.ts';
+import { legRideCalls } from './calls/leg-ride-calls.ts';
 import { legSunCalls } from './calls/leg-sun-calls.ts';
 import { sheetCalls } from './calls/sheet-calls.ts';
+import { trackCalls } from './calls/track-calls.ts';
 import type { FileDesk } from './file-desk.ts';
+import { createTrackDesk } from './track-intake/track-desk.ts';
 import type { Handlers } from '../../shared-types/contract.ts';
 
 export interface WorkbenchOptions {
@@ -42,6 +45,8 @@ export function openWorkbench(options: WorkbenchOptions): Workbench {
     handlers: {
       about: () => success({ version, host, dataFolder, climateCredit, climateSources }),
       ...catalogueCalls(catalogue),
+      ...legRideCalls(catalogue),
+      ...trackCalls(createTrackDesk(() => performance.now())),
       ...legSunCalls(catalogue),
       ...comparisonCalls(run),
       ...sheetCalls(run, files, version, () => todayFrom(new Date())),

@@ -11,10 +11,12 @@ import { NoticesState } from './notices.svelte.ts';
 import { ScenariosState } from './scenarios.svelte.ts';
 import { SettingsState } from './settings.svelte.ts';
 import { ToursState } from './tours.svelte.ts';
+import { TrackDropState } from './track-drop.svelte.ts';
 
 /** Everything the screens show, wired so that each stored change runs the comparison again. */
 export class AppState {
   readonly notices = new NoticesState();
+  readonly trackDrop = new TrackDropState(this.notices);
   readonly calls: Calls;
   readonly inventory: InventoryState;
   readonly tours: ToursState;

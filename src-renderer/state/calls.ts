@@ -19,6 +19,11 @@ export class Calls {
     return outcome;
   }
 
+  /** Calls, and leaves it to the caller to tell of a failure: it may be one that nobody waits for any more. */
+  attempt<N extends CallName>(name: N, input: CallInput<N>): Promise<Outcome<CallResult<N>>> {
+    return this.#invoke(name, input);
+  }
+
   /** Calls for a form, which shows fields in error itself; any other failure becomes a notice. */
   async submit<N extends CallName>(name: N, input: CallInput<N>): Promise<Outcome<CallResult<N>>> {
     const outcome = await this.#invoke(name, input);

@@ -1,5 +1,6 @@
 import type { CsvReading } from '../../shared-types/contract.ts';
-import type { Item, ItemDraft, ItemKind, ItemState } from '../../shared-types/item.ts';
+import type { Item, ItemDraft, ItemKind } from '../../shared-types/item.ts';
+import type { ItemState } from '../../shared-types/item-common.ts';
 import type { Outcome } from '../../shared-types/outcome.ts';
 import type { Calls } from './calls.ts';
 import { Rows } from './rows.svelte.ts';

@@ -1,4 +1,4 @@
-import type { Tour, TourDraft, TrackProfile } from '../../shared-types/tour.ts';
+import type { Tour, TourDraft } from '../../shared-types/tour.ts';
 import type { Calls } from './calls.ts';
 import { RemovableRows } from './removable-rows.svelte.ts';
 
@@ -9,11 +9,5 @@ export class ToursState extends RemovableRows<Tour, TourDraft> {
       save: (how, tour, id) => calls[how]('tours.save', { id, tour }),
       remove: (id) => calls.ask('tours.remove', { id }),
     });
-  }
-
-  /** Reads a track file into its grades; a file that is not one is told of and gives null. */
-  async readTrack(name: string, text: string): Promise<TrackProfile | null> {
-    const outcome = await this.calls.ask('tours.readTrack', { name, text });
-    return outcome.ok ? outcome.value : null;
   }
 }

@@ -2,12 +2,15 @@ import { writeFileSync } from 'node:fs';
 import { historiesPerS } from './histories.ts';
 import { runLoopNsPerStep } from './run-loop.ts';
 import { startMs } from './start.ts';
+import { trackFigures } from './track.ts';
 import { workbenchTimes } from './workbench.ts';
 
 /*
  * Measures and prints; asserts nothing. `npm run bench -- --json FILE` writes the same figures to a file.
  */
 const figures: Record<string, number> = {
+  // Before all that fills the memory.
+  ...(await trackFigures()),
   startMs: await startMs(),
   runLoopNsPerStep: await runLoopNsPerStep(),
   ...(await historiesPerS()),

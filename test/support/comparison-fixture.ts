@@ -19,7 +19,14 @@ import {
   ledgerFixture,
   type SupplyFixture,
 } from './energy-fixture.ts';
-import { costLine, fixtureCurrency, kitFixture, massLine, type KitLineFixture } from './kit-fixture.ts';
+import {
+  costLine,
+  fixtureCurrency,
+  hubCostFixture,
+  kitFixture,
+  massLine,
+  type KitLineFixture,
+} from './kit-fixture.ts';
 
 /** An invented tour and kit: believable in size and consistent in its sums, but no output of the model. */
 interface MethodFixture {
@@ -98,7 +105,9 @@ function legsOf({ panelWh, hubWh }: SupplyFixture): readonly LegYield[] {
     hubWh: hubWh * 1.05,
     wallNights: 3,
     speedKmh: 18.2,
+    massMinutes: 1.2,
     dragMinutes: hubWh > 0 ? 3.4 : 0,
+    offMinutes: hubWh > 0 ? 0.9 : 0,
   };
   return [coast, { ...coast, leg: 'Passes', days: 10, panelWh: panelWh * 0.86, hubWh: hubWh * 0.93 }];
 }
@@ -145,6 +154,7 @@ export function scenarioFixture(method: Method, changes: Partial<ScenarioResult>
     },
     cost,
     mass,
+    hubCost: supply.hubWh > 0 ? hubCostFixture : null,
     margin,
     flatShare: short === undefined ? 0 : 1,
     firstShort: short === undefined ? null : { device: fixture.limitedBy.device, day: short.day },

@@ -1,5 +1,6 @@
-import type { CostLine, MassLine } from '../../shared-types/comparison.ts';
-import type { ItemKind, Mount } from '../../shared-types/item.ts';
+import type { CostLine, HubCost, MassLine } from '../../shared-types/comparison.ts';
+import type { ItemKind } from '../../shared-types/item.ts';
+import type { Mount } from '../../shared-types/item-common.ts';
 import type { Method } from '../../shared-types/scenario.ts';
 
 export const fixtureCurrency = 'EUR';
@@ -101,6 +102,23 @@ export const kitFixture: Readonly<Record<Method, readonly KitLineFixture[]>> = {
   panel: [foldingPanel, ownedBank, wallCharger, cables],
   hub: [generatorHub, converter, smallBank, wallCharger, cables],
   mix: [generatorHub, converter, foldingPanel, smallBank, wallCharger, cables],
+};
+
+const inCents = (minor: number) => ({ minor, currency: fixtureCurrency });
+
+/** The price and the grams of hub and converter above, line by line. */
+export const hubCostFixture: HubCost = {
+  lines: [
+    { part: 'Generator hub', price: inCents(9500), netG: 460 },
+    { part: 'Hub it replaces', price: null, netG: -160 },
+    { part: 'Spokes', price: inCents(3000), netG: 10 },
+    { part: 'Wheel building, labour', price: inCents(7000), netG: 0 },
+    { part: 'Converter, hub to plug', price: inCents(6900), netG: 86 },
+  ],
+  total: inCents(26_400),
+  notConverted: [],
+  netG: 396,
+  frontWheelG: 353,
 };
 
 export function costLine(line: KitLineFixture): CostLine {

@@ -1,5 +1,5 @@
 import type { Station } from '../../shared-types/climate.ts';
-import type { Leg, Place, Tour } from '../../shared-types/tour.ts';
+import { usualBicycle, type Leg, type Place, type Tour } from '../../shared-types/tour.ts';
 
 const allMonths = <T>(value: T): T[] => new Array<T>(12).fill(value);
 
@@ -31,6 +31,7 @@ export function legFixture(changes: Partial<Leg> = {}): Leg {
     place: coordinates(45, 10),
     radiation: { as: 'sunshine' },
     terrain: { as: 'class', terrainClass: 'rolling' },
+    wind: { as: 'calm' },
     ridingHours: 6,
     nights: { pattern: ['none'], wallOutlets: 1, postOutlets: 1 },
     dayStops: [{ label: 'Lunch', minutes: 60, outlets: 0, chance: 0 }],
@@ -48,6 +49,7 @@ export function tourFixture(legs: readonly Leg[], startDate = '2027-05-03'): Tou
     riderMassKg: 75,
     bicycleMassKg: 30,
     riderW: 100,
+    bicycle: usualBicycle,
     notes: '',
   };
 }

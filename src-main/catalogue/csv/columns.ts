@@ -1,62 +1,6 @@
 import type { ItemKind } from '../../../shared-types/item.ts';
-import { usualItem } from '../../../shared-types/usual-item.ts';
-import type { CellReading } from './cells.ts';
-
-/** One column of an inventory CSV, for one kind of item. */
-export interface Column {
-  /** The field of the draft that it fills. */
-  readonly path: string;
-  readonly reading: CellReading;
-  /** What an empty cell stands for. Without one the cell must be filled. */
-  readonly fallback?: string;
-  /** The fallback does not hold for an item that is only considered: its price decides. */
-  readonly unlessConsidering?: true;
-  /** The form of its parent field (watt-hours or milliampere-hours, for example) that filling this column chooses. */
-  readonly as?: string;
-  /** Its whole parent field may be left out. */
-  readonly optional?: true;
-}
-
-export type Columns = Readonly<Record<string, Column>>;
-
-const number = (path: string): Column => ({ path, reading: 'number' });
-
-const inForm = (as: string, path: string, fallback?: string): Column =>
-  fallback === undefined ? { ...number(path), as } : { ...number(path), as, fallback };
-
-/** ISO 4217's code for "no currency": what a usual item costs is not asked here. */
-const noCurrency = 'XXX';
-
-/** Columns that may stay empty, because an empty cell stands for what the usual item of the kind has. */
-function usually(kind: ItemKind) {
-  const usual: Readonly<Record<string, unknown>> = { ...usualItem(kind, noCurrency) };
-  const column = (path: string, reading: CellReading): Column => ({
-    path,
-    reading,
-    fallback: cellText(usual[path]),
-  });
-  return {
-    number: (path: string) => column(path, 'number'),
-    choice: (path: string) => column(path, 'choice'),
-    flag: (path: string) => column(path, 'flag'),
-  };
-}
-
-function cellText(value: unknown): string {
-  return typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value);
-}
-
-/** Label and mass are the rider's to give; a price too, where the item is only considered. */
-const common = (kind: ItemKind): Columns => ({
-  kind: { path: 'kind', reading: 'choice' },
-  label: { path: 'label', reading: 'text' },
-  state: usually(kind).choice('state'),
-  quantity: usually(kind).number('quantity'),
-  mass_g: number('massG'),
-  price: { path: 'price', reading: 'money', fallback: '0', unlessConsidering: true },
-  mount: usually(kind).choice('mount'),
-  notes: { path: 'notes', reading: 'text', fallback: '' },
-});
+import { common, inForm, number, output, usually, type Columns } from './column.ts';
+import { converterColumns, generatorHubColumns } from './hub-columns.ts';
 
 const capacity = (kind: 'device' | 'bank'): Columns => ({
   capacity_wh: inForm('wh', 'capacity.wh'),
@@ -68,11 +12,6 @@ const capacity = (kind: 'device' | 'bank'): Columns => ({
 const input: Columns = {
   input_standard: { path: 'input.standard', reading: 'choice' },
   input_w: number('input.powerW'),
-};
-
-const output: Columns = {
-  output_standard: { path: 'output.standard', reading: 'choice' },
-  output_w: number('output.powerW'),
 };
 
 const outputs: Columns = { outputs: { path: 'outputs', reading: 'ports' } };
@@ -119,34 +58,18 @@ const panel: Columns = {
   ...output,
 };
 
-const generatorHub: Columns = {
-  ...common('generator-hub'),
-  replaces_g: usually('generator-hub').number('replacesG'),
-  wheel_build: { path: 'wheelBuild', reading: 'money', fallback: '0', unlessConsidering: true },
-  rated_w: inForm('rating', 'power.ratedW'),
-  power_curve: { path: 'power.points', reading: 'curve', as: 'curve' },
-  idle_drag_10_w: usually('generator-hub').number('idleDragW10'),
-  idle_drag_30_w: usually('generator-hub').number('idleDragW30'),
-  wheel_circumference_m: usually('generator-hub').number('wheelCircumferenceM'),
-};
-
-const converter: Columns = {
-  ...common('converter'),
-  efficiency: usually('converter').number('efficiency'),
-  start_speed_kmh: usually('converter').number('startSpeedKmh'),
-  ...output,
-};
-
 const wallCharger: Columns = { ...common('wall-charger'), ...outputs, total_w: number('totalW') };
+
+const accessory: Columns = { ...common('accessory'), for_hub: usually('accessory').flag('forHub') };
 
 export const columnsOfKind: Readonly<Record<ItemKind, Columns>> = {
   device,
   bank,
   panel,
-  'generator-hub': generatorHub,
-  converter,
+  'generator-hub': generatorHubColumns,
+  converter: converterColumns,
   'wall-charger': wallCharger,
-  accessory: common('accessory'),
+  accessory,
 };
 
 /** Every column there is, of whatever kind. */

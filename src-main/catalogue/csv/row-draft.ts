@@ -1,5 +1,5 @@
 import { readCell, type CellStyle } from './cells.ts';
-import type { Column, Columns } from './columns.ts';
+import type { Column, Columns } from './column.ts';
 
 /** The cells of a row that say something, by column name. */
 export type FilledCells = ReadonlyMap<string, string>;
@@ -44,7 +44,9 @@ export function draftOfRow(cells: FilledCells, columns: Columns, style: CellStyl
 
 function fallbackOf(column: Column, cells: FilledCells): string | undefined {
   const considered = cells.get('state')?.toLowerCase() === 'considering';
-  return column.unlessConsidering === true && considered ? undefined : column.fallback;
+  if (column.unlessConsidering === true && considered) return undefined;
+  const repeated = column.sameAs === undefined ? undefined : cells.get(column.sameAs);
+  return repeated ?? column.fallback;
 }
 
 function leaveOut(draft: Branch, column: Column): void {

@@ -3,7 +3,8 @@ import type { CsvProblem } from '../../../shared-types/contract.ts';
 import { fieldMeta } from '../../../shared-types/field.ts';
 import { itemKindNames, type ItemKind } from '../../../shared-types/item.ts';
 import { money, toMajor } from '../../../shared-types/money.ts';
-import { columnNames, type Columns } from './columns.ts';
+import type { Columns } from './column.ts';
+import { columnNames } from './columns.ts';
 import { chosenForms, parentOf, type FilledCells } from './row-draft.ts';
 
 /** What is allowed in a column, where the row breaks it. */
@@ -22,7 +23,7 @@ export function problemsOfIssues(
 ): CsvProblem[] {
   const refusals = new Map<string, Refusal>();
   for (const issue of issues) {
-    const column = columnOfPath(issue.path.join('.'), columns);
+    const column = sourceOf(columnOfPath(issue.path.join('.'), columns), columns, cells);
     if (refusals.has(column)) continue;
     const amount = columns[column]?.reading === 'money';
     refusals.set(column, { column, allowed: amount ? amountsAllowed(currency) : issue.message });
@@ -58,6 +59,12 @@ function columnOfPath(path: string, columns: Columns): string {
   const filling = named.find(([, column]) => path === column.path || path.startsWith(`${column.path}.`));
   const within = named.find(([, column]) => column.path.startsWith(`${path}.`));
   return (filling ?? within)?.[0] ?? '';
+}
+
+/** An empty cell that repeats another is not to blame for what stands there. */
+function sourceOf(name: string, columns: Columns, cells: FilledCells): string {
+  const repeated = columns[name]?.sameAs;
+  return repeated !== undefined && !cells.has(name) && cells.has(repeated) ? repeated : name;
 }
 
 /** The schema counts minor units; a CSV has an amount as people write it. */

@@ -1,32 +1,31 @@
-import type { HubPower } from '../../../shared-types/item.ts';
 import type { ReadDb, WriteDb } from '../connection.ts';
-import { insertRow, selectAll, selectOwned } from '../statements.ts';
+import { insertRow, selectOwned } from '../statements.ts';
+import { hubPowerColumns, readHubPower, writeCurvePoints, type HubPowerColumns } from './hub-power.ts';
 import type { KindPart } from './kind-part.ts';
 
 type GeneratorHub = KindPart<'generator-hub'>;
 
-interface GeneratorHubRow {
+type GeneratorHubRow = HubPowerColumns & {
   readonly replaces_g: number;
-  readonly wheel_build_minor: number;
-  readonly wheel_build_currency: string;
-  readonly rated_w: number | null;
+  readonly rim_cost_minor: number;
+  readonly rim_cost_currency: string;
+  readonly rim_mass_g: number;
+  readonly rim_replaces_g: number;
+  readonly spokes_cost_minor: number;
+  readonly spokes_cost_currency: string;
+  readonly spokes_mass_g: number;
+  readonly spokes_replaces_g: number;
+  readonly labour_minor: number;
+  readonly labour_currency: string;
   readonly idle_drag_10_w: number;
   readonly idle_drag_30_w: number;
   readonly wheel_circumference_m: number;
-}
+  readonly rated_circumference_m: number;
+};
 
 export function writeGeneratorHub(write: WriteDb, itemId: string, hub: GeneratorHub): void {
-  const row: GeneratorHubRow = {
-    replaces_g: hub.replacesG,
-    wheel_build_minor: hub.wheelBuild.minor,
-    wheel_build_currency: hub.wheelBuild.currency,
-    rated_w: hub.power.as === 'rating' ? hub.power.ratedW : null,
-    idle_drag_10_w: hub.idleDragW10,
-    idle_drag_30_w: hub.idleDragW30,
-    wheel_circumference_m: hub.wheelCircumferenceM,
-  };
-  insertRow(write, 'generator_hubs', { item_id: itemId, ...row });
-  if (hub.power.as === 'curve') writeCurve(write, itemId, hub.power.points);
+  insertRow(write, 'generator_hubs', { item_id: itemId, ...rowOf(hub) });
+  writeCurvePoints(write, itemId, hub.power);
 }
 
 export function readGeneratorHub(read: ReadDb, itemId: string): GeneratorHub {
@@ -34,32 +33,42 @@ export function readGeneratorHub(read: ReadDb, itemId: string): GeneratorHub {
   return {
     kind: 'generator-hub',
     replacesG: row.replaces_g,
-    wheelBuild: { minor: row.wheel_build_minor, currency: row.wheel_build_currency },
-    power: row.rated_w === null ? readCurve(read, itemId) : { as: 'rating', ratedW: row.rated_w },
+    rim: {
+      cost: { minor: row.rim_cost_minor, currency: row.rim_cost_currency },
+      massG: row.rim_mass_g,
+      replacesG: row.rim_replaces_g,
+    },
+    spokes: {
+      cost: { minor: row.spokes_cost_minor, currency: row.spokes_cost_currency },
+      massG: row.spokes_mass_g,
+      replacesG: row.spokes_replaces_g,
+    },
+    labour: { minor: row.labour_minor, currency: row.labour_currency },
+    power: readHubPower(read, itemId, row),
     idleDragW10: row.idle_drag_10_w,
     idleDragW30: row.idle_drag_30_w,
     wheelCircumferenceM: row.wheel_circumference_m,
+    ratedCircumferenceM: row.rated_circumference_m,
   };
 }
 
-type Curve = Extract<HubPower, { as: 'curve' }>;
-
-function writeCurve(write: WriteDb, itemId: string, points: Curve['points']): void {
-  points.forEach(({ speedKmh, powerW }, position) =>
-    insertRow(write, 'hub_curve_points', {
-      item_id: itemId,
-      position,
-      speed_kmh: speedKmh,
-      power_w: powerW,
-    }),
-  );
-}
-
-function readCurve(read: ReadDb, itemId: string): Curve {
-  const rows = selectAll(
-    read,
-    'SELECT speed_kmh, power_w FROM hub_curve_points WHERE item_id = ? ORDER BY position',
-    itemId,
-  ) as { speed_kmh: number; power_w: number }[];
-  return { as: 'curve', points: rows.map((row) => ({ speedKmh: row.speed_kmh, powerW: row.power_w })) };
+function rowOf(hub: GeneratorHub): GeneratorHubRow {
+  return {
+    ...hubPowerColumns(hub.power),
+    replaces_g: hub.replacesG,
+    rim_cost_minor: hub.rim.cost.minor,
+    rim_cost_currency: hub.rim.cost.currency,
+    rim_mass_g: hub.rim.massG,
+    rim_replaces_g: hub.rim.replacesG,
+    spokes_cost_minor: hub.spokes.cost.minor,
+    spokes_cost_currency: hub.spokes.cost.currency,
+    spokes_mass_g: hub.spokes.massG,
+    spokes_replaces_g: hub.spokes.replacesG,
+    labour_minor: hub.labour.minor,
+    labour_currency: hub.labour.currency,
+    idle_drag_10_w: hub.idleDragW10,
+    idle_drag_30_w: hub.idleDragW30,
+    wheel_circumference_m: hub.wheelCircumferenceM,
+    rated_circumference_m: hub.ratedCircumferenceM,
+  };
 }

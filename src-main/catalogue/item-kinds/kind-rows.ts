@@ -1,6 +1,7 @@
 import type { ItemKind } from '../../../shared-types/item.ts';
 import type { ReadDb, WriteDb } from '../connection.ts';
 import { change } from '../statements.ts';
+import { readAccessory, writeAccessory } from './accessory.ts';
 import { readBank, writeBank } from './bank.ts';
 import { readConverter, writeConverter } from './converter.ts';
 import { readDevice, writeDevice } from './device.ts';
@@ -31,6 +32,7 @@ export function writeKindPart(write: WriteDb, itemId: string, part: KindPart): v
       writeWallCharger(write, itemId, part);
       break;
     case 'accessory':
+      writeAccessory(write, itemId, part);
       break;
   }
 }
@@ -50,11 +52,20 @@ export function readKindPart(read: ReadDb, itemId: string, kind: ItemKind): Kind
     case 'wall-charger':
       return readWallCharger(read, itemId);
     case 'accessory':
-      return { kind };
+      return readAccessory(read, itemId);
   }
 }
 
-const tables = ['devices', 'banks', 'panels', 'generator_hubs', 'converters', 'wall_chargers', 'ports'];
+const tables = [
+  'devices',
+  'banks',
+  'panels',
+  'generator_hubs',
+  'converters',
+  'wall_chargers',
+  'accessories',
+  'ports',
+];
 
 /** Clears every kind's table, because a saved item may have been of another kind before. */
 export function clearKindPart(write: WriteDb, itemId: string): void {

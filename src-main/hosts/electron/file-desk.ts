@@ -9,7 +9,6 @@ const openDialogs = {
     title: 'Read an inventory',
     filters: [{ name: 'Table (CSV)', extensions: ['csv', 'txt'] }],
   },
-  'track-gpx': { title: 'Read a track', filters: [{ name: 'Track (GPX)', extensions: ['gpx', 'xml'] }] },
 };
 
 function filterFor(fileName: string): FileFilter {

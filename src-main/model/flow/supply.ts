@@ -14,7 +14,7 @@ export interface Supply {
  * What one history offers a scenario.
  *
  * @param panelW power of all panels at their plugs, by step
- * @param hubPlugW mean power while riding, by leg
+ * @param hubPlugW mean power while riding, by day of the tour
  * @param luck for each draw of outlet luck: the share of the stop with a free outlet, 0..1
  */
 export function buildSupply(
@@ -29,7 +29,7 @@ export function buildSupply(
     const draw = timeline.luck[step]!;
     outletShare[step] = timeline.outletTime[step]! * (draw < 0 ? 1 : luck[draw]!);
     const ridingShare = timeline.activityShare[step * activities.length + activityIndex('riding')]!;
-    hubW[step] = hubPlugW[timeline.leg[step]!]! * ridingShare;
+    hubW[step] = hubPlugW[Math.floor(step / timeline.stepsPerDay)]! * ridingShare;
   }
   return { panelW, hubW, outletShare };
 }

@@ -1,5 +1,6 @@
 import type { Cost } from '../../../shared-types/comparison.ts';
 import type { Money } from '../../../shared-types/money.ts';
+import { amountsIn } from './amounts.ts';
 
 /** One line of a kit with its prices. */
 export interface PricedLine {
@@ -8,7 +9,7 @@ export interface PricedLine {
   /** How many are carried, and how many of these the rider owns already. */
   readonly carried: number;
   readonly owned: number;
-  /** Of one, with what it takes to fit it (a hub: its price and the wheel building). */
+  /** Of one, with what it takes to fit it (a hub: its price and its wheel's). */
   readonly prices: readonly Money[];
 }
 
@@ -17,20 +18,19 @@ export interface PricedLine {
  * apart, never converted.
  */
 export function costOf(lines: readonly PricedLine[], currency: string): Cost {
-  const amounts = lines.flatMap((line) =>
-    line.prices.map((price) => ({ price, buy: line.carried - line.owned, carried: line.carried })),
+  const times = (count: (line: PricedLine) => number): Money[] =>
+    lines.flatMap((line) => line.prices.map((price) => ({ ...price, minor: price.minor * count(line) })));
+  const bought = amountsIn(
+    times(({ carried, owned }) => carried - owned),
+    currency,
   );
-  const sum = (units: (amount: (typeof amounts)[number]) => number, of: string): number =>
-    amounts
-      .filter(({ price }) => price.currency === of)
-      .reduce((total, amount) => total + amount.price.minor * units(amount), 0);
-  const others = [...new Set(amounts.map(({ price }) => price.currency))].filter((code) => code !== currency);
   return {
-    toBuy: { minor: sum((amount) => amount.buy, currency), currency },
-    whole: { minor: sum((amount) => amount.carried, currency), currency },
-    notConverted: others
-      .map((code) => ({ minor: sum((amount) => amount.buy, code), currency: code }))
-      .filter(({ minor }) => minor > 0),
+    toBuy: bought.total,
+    whole: amountsIn(
+      times(({ carried }) => carried),
+      currency,
+    ).total,
+    notConverted: bought.notConverted,
     lines: lines.map((line) => ({
       itemId: line.itemId,
       label: line.label,

@@ -1,5 +1,6 @@
 import type { Mass } from '../../../shared-types/comparison.ts';
-import type { ItemKind, Mount } from '../../../shared-types/item.ts';
+import type { ItemKind } from '../../../shared-types/item.ts';
+import type { Mount } from '../../../shared-types/item-common.ts';
 
 /** One line of a kit with its mass. */
 export interface WeighedLine {

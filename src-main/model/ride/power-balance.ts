@@ -1,23 +1,30 @@
-/** A rider and bicycle on the road, as the steady power balance needs them. */
+/** Rider, bicycle and air, as the steady power balance needs them. */
 export interface RideModel {
   /** Rider, bicycle, luggage and kit, kg. */
   readonly massKg: number;
-  /** Drag area, m2. */
+  /** Drag area with the wheels' own, m2. */
   readonly dragAreaM2: number;
-  readonly rollingCoefficient: number;
   readonly airDensityKgM3: number;
+  /** Power at the wheel per power at the pedals, 0..1. */
   readonly drivetrainEfficiency: number;
+  /** The rider brakes at this speed. */
+  readonly downhillCapKmh: number;
 }
 
-/** Standard gravity, m/s2 (the value Martin et al. use). */
+/** The road under the wheels and the air along it. */
+export interface Road {
+  /** Rise over run: 0.05 is 5 %. */
+  readonly grade: number;
+  readonly rollingCoefficient: number;
+  /** Wind along the road, m/s; against the rider above 0. */
+  readonly headwindMs: number;
+}
+
+/** Gravity, m/s2: the value Martin et al. use. */
 export const gravityMs2 = 9.81;
 /** Wheel bearings: force 0.091 N plus 0.0087 N per m/s (Martin et al. 1998, eq. 7). */
 const bearingN = 0.091;
 const bearingNsPerM = 0.0087;
-/** Chain efficiency (Martin et al. 1998, appendix). */
-export const chainEfficiency = 0.976;
-/** Upright rider with luggage: mean drag area of 557 intercepted cyclists in coast-down tests (Tengattini & Bigazzi). */
-export const uprightDragAreaM2 = 0.559;
 
 /** The steady parts of the power at the wheel, W. */
 export interface PowerParts {
@@ -28,27 +35,46 @@ export interface PowerParts {
 }
 
 /**
- * Steady power balance in calm air (Martin et al. 1998, J. Appl. Biomech. 14(3):276-291, eqs 4, 6, 7, 9).
+ * Steady power balance (Martin et al. 1998, J. Appl. Biomech. 14(3):276-291, eqs 4, 6, 7, 9).
  *
  * @param speedMs ground speed, m/s, 0 or more
- * @param grade rise over run: 0.05 is 5 %
- * @returns the parts at the wheel; slope power is negative downhill
+ * @returns the parts at the wheel; slope power is negative downhill, air power with a wind that pushes
  */
-export function powerParts(speedMs: number, grade: number, ride: RideModel): PowerParts {
-  const slopeRad = Math.atan(grade);
-  const weightN = ride.massKg * gravityMs2;
+export function powerParts(speedMs: number, road: Road, ride: RideModel): PowerParts {
   return {
-    airW: 0.5 * ride.airDensityKgM3 * ride.dragAreaM2 * speedMs ** 3,
-    rollingW: ride.rollingCoefficient * weightN * Math.cos(slopeRad) * speedMs,
-    bearingsW: speedMs * (bearingN + bearingNsPerM * speedMs),
-    slopeW: weightN * Math.sin(slopeRad) * speedMs,
+    airW: airN(speedMs, road, ride) * speedMs,
+    rollingW: rollingN(road, ride) * speedMs,
+    bearingsW: bearingsN(speedMs) * speedMs,
+    slopeW: slopeN(road, ride) * speedMs,
   };
 }
 
-/** Rider power at the pedals for a steady speed, W, with an extra drag at the wheel (a hub's). Negative when coasting would speed up. */
-export function riderPowerW(speedMs: number, grade: number, ride: RideModel, extraDragW = 0): number {
-  const parts = powerParts(speedMs, grade, ride);
-  return (
-    (parts.airW + parts.rollingW + parts.bearingsW + parts.slopeW + extraDragW) / ride.drivetrainEfficiency
-  );
+/**
+ * Rider power at the pedals for a steady speed, W. Negative where the bicycle would run faster without braking.
+ *
+ * @param speedMs ground speed, m/s, 0 or more
+ * @param dragW extra drag at the wheel, W: a hub's
+ */
+export function riderPowerW(speedMs: number, road: Road, ride: RideModel, dragW = 0): number {
+  const forceN = airN(speedMs, road, ride) + rollingN(road, ride) + bearingsN(speedMs) + slopeN(road, ride);
+  return (forceN * speedMs + dragW) / ride.drivetrainEfficiency;
+}
+
+/** With a wind faster than the rider from behind, the air pushes: V_a |V_a|, not V_a squared. */
+function airN(speedMs: number, { headwindMs }: Road, { airDensityKgM3, dragAreaM2 }: RideModel): number {
+  const airSpeedMs = speedMs + headwindMs;
+  return 0.5 * airDensityKgM3 * dragAreaM2 * airSpeedMs * Math.abs(airSpeedMs);
+}
+
+function rollingN({ rollingCoefficient, grade }: Road, { massKg }: RideModel): number {
+  return (rollingCoefficient * massKg * gravityMs2) / Math.hypot(1, grade);
+}
+
+function bearingsN(speedMs: number): number {
+  return bearingN + bearingNsPerM * speedMs;
+}
+
+/** sin(atan(grade)) = grade / sqrt(1 + grade^2). */
+function slopeN({ grade }: Road, { massKg }: RideModel): number {
+  return (massKg * gravityMs2 * grade) / Math.hypot(1, grade);
 }

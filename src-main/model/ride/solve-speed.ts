@@ -1,40 +1,73 @@
-import { riderPowerW, type RideModel } from './power-balance.ts';
+import { riderPowerW, type RideModel, type Road } from './power-balance.ts';
 
 /** m/s in one km/h. */
 export const msPerKmh = 1 / 3.6;
-/** Loaded tourers brake above this downhill (common practice, no source). */
-export const downhillCapKmh = 45;
-/** Below this a rider gets off and pushes at it (common practice, no source). */
+/** Where riding would be slower than this, the rider gets off and pushes at this pace (common practice, no source). */
 export const walkingKmh = 4;
 
-const solverSteps = 60;
+/** Halvings of a bracket of at most 120 km/h: to below 1e-9 km/h. */
+const halvings = 37;
+
+/** Drag at the wheel, W, at a speed in km/h. */
+export type DragAtSpeed = (speedKmh: number) => number;
+export const noDrag: DragAtSpeed = () => 0;
 
 /**
- * Steady speed at a given rider power, km/h.
+ * Steady speed at a given rider power, km/h: from walking pace, where the rider pushes, to the downhill cap, where the rider
+ * brakes. The bracket always holds an answer, whatever the grade, wind or drag.
  *
- * The power needed rises with speed wherever the rider must pedal, so a bisection between walking pace and the
- * downhill cap can't fail: uphill beyond the rider's power it answers walking pace, steep downhill the cap.
- *
- * @param riderW power at the pedals
- * @param grade rise over run
- * @param extraDragW drag at the wheel as a function of speed in km/h, W
+ * @param riderW power at the pedals, 0 or more
  */
 export function steadySpeedKmh(
   riderW: number,
-  grade: number,
+  road: Road,
   ride: RideModel,
-  extraDragW: (speedKmh: number) => number = () => 0,
+  dragW: DragAtSpeed = noDrag,
 ): number {
-  const surplusW = (kmh: number): number =>
-    riderW - riderPowerW(kmh * msPerKmh, grade, ride, extraDragW(kmh));
-  if (surplusW(walkingKmh) <= 0) return walkingKmh;
-  if (surplusW(downhillCapKmh) >= 0) return downhillCapKmh;
-  let slow = walkingKmh;
-  let fast = downhillCapKmh;
-  for (let i = 0; i < solverSteps; i += 1) {
+  return speedWithinKmh(walkingKmh, ride.downhillCapKmh, riderW, road, ride, dragW);
+}
+
+/**
+ * How a road ridden at a recorded speed is ridden with more mass or drag at the same power.
+ *
+ * Where the rider braked or rolled, power was 0 or less and the speed was chosen: more drag only spares the brakes. At or below
+ * walking pace it stays, too.
+ *
+ * @param recordedKmh speed on this road as `bare` was ridden
+ */
+export function asRecordedKmh(
+  recordedKmh: number,
+  road: Road,
+  bare: RideModel,
+  ride: RideModel,
+  dragW: DragAtSpeed = noDrag,
+): number {
+  const riderW = riderPowerW(recordedKmh * msPerKmh, road, bare);
+  if (riderW <= 0 || recordedKmh <= walkingKmh) return recordedKmh;
+  return speedWithinKmh(walkingKmh, Math.max(recordedKmh, ride.downhillCapKmh), riderW, road, ride, dragW);
+}
+
+/**
+ * Bisection. Where the power needed is below the rider's at both ends, or above at both, the nearer end is the answer. Drag may
+ * jump where a converter starts: the answer is then the speed just below the jump.
+ */
+function speedWithinKmh(
+  slowest: number,
+  fastest: number,
+  riderW: number,
+  road: Road,
+  ride: RideModel,
+  dragW: DragAtSpeed,
+): number {
+  const spare = (kmh: number): boolean => riderPowerW(kmh * msPerKmh, road, ride, dragW(kmh)) < riderW;
+  if (!spare(slowest)) return slowest;
+  if (spare(fastest)) return fastest;
+  let slow = slowest;
+  let fast = fastest;
+  for (let i = 0; i < halvings; i += 1) {
     const middle = (slow + fast) / 2;
-    if (surplusW(middle) > 0) slow = middle;
+    if (spare(middle)) slow = middle;
     else fast = middle;
   }
-  return (slow + fast) / 2;
+  return slow;
 }

@@ -49,7 +49,7 @@ function footLine(page: number, pages: number, { madeOn, version }: SheetStamp):
   };
 }
 
-/** The whole sheet as a description the PDF writer lays out; no clock, so the same input gives the same bytes. */
+/** The whole sheet, what to decide and heed first and what it rests on last, as a description the PDF writer lays out; no clock, so the same input gives the same bytes. */
 export function sheetDocument(comparison: Comparison, stamp: SheetStamp): TDocumentDefinitions {
   const content: Content = [
     ...opening(comparison),
@@ -57,8 +57,8 @@ export function sheetDocument(comparison: Comparison, stamp: SheetStamp): TDocum
     ledger(comparison),
     packingLists(comparison),
     ...legNoteList(comparison),
-    assumptionList(comparison),
     cautionList(comparison),
+    assumptionList(comparison),
   ];
   return {
     pageSize: 'A4',

@@ -37,7 +37,7 @@ export function assumptionList(comparison: Comparison): Content {
   const columns: Content = {
     columns: [half(all.slice(0, middle)), half(all.slice(middle))],
     columnGap: columnGapPt,
-    fontSize: size.fine,
+    fontSize: size.caution,
   };
   return section('Assumptions', columns, all.length <= mostAssumptionsKept);
 }

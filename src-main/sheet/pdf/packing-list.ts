@@ -1,6 +1,7 @@
 import type { Column, Content, TableCell } from 'pdfmake/interfaces';
 import type { Comparison, MassLine, ScenarioResult } from '../../../shared-types/comparison.ts';
 import { decimalText, gramsText } from '../format.ts';
+import { hubCostLines } from '../ride-lines.ts';
 import { bar, bare, barColumnWidthPt, compact, ink, methodColour, riderText, section, size } from './look.ts';
 
 const listsAbreast = 3;
@@ -79,11 +80,13 @@ function listRow(scenarios: readonly ScenarioResult[]): Content {
   };
 }
 
-/** What each scenario packs, grams net of what an item replaces. */
-export function packingLists({ scenarios }: Comparison): Content {
+/** What each scenario packs, grams net of what an item replaces, and what a hub really costs. */
+export function packingLists(comparison: Comparison): Content {
+  const { scenarios } = comparison;
   const rows = Array.from({ length: Math.ceil(scenarios.length / listsAbreast) }, (_, index) =>
     scenarios.slice(index * listsAbreast, (index + 1) * listsAbreast),
   );
   const lines = rows.reduce((sum, row) => sum + rowLines(row), 0);
-  return section('To pack, g', rows.map(listRow), lines <= mostLinesKept);
+  const hubCosts = hubCostLines(comparison).map((line) => riderText(line, { fontSize: size.caution }));
+  return section('To pack, g', [...rows.map(listRow), ...hubCosts], lines <= mostLinesKept);
 }

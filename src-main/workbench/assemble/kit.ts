@@ -1,6 +1,5 @@
 import { labelWh, type Item, type ItemKind, type ItemOf } from '../../../shared-types/item.ts';
 import type { Scenario } from '../../../shared-types/scenario.ts';
-import type { ConverterModel, HubModel } from '../../model/ride/hub.ts';
 import { bankCapacityWh, selfDischargePerHour, type BankModel } from '../../model/storage/bank.ts';
 import type { ChargerModel } from '../../model/storage/charger.ts';
 import { deviceEfficiencyIn, useByActivityW, type DeviceModel } from '../../model/storage/device.ts';
@@ -110,17 +109,4 @@ export function panelModels(lines: readonly CarriedItem<ItemOf<'panel'>>[]): rea
         : { ratedW: item.measuredRatedW.value, regulatorEfficiency: 1 }),
     })),
   );
-}
-
-/** The generator wheel of a kit: a bicycle has one front wheel, so the first hub and converter count. */
-export function wheelModel(
-  lines: readonly CarriedItem[],
-): { readonly hub: HubModel; readonly converter: ConverterModel | null } | null {
-  const hub = ofKind(lines, 'generator-hub')[0]?.item;
-  if (hub === undefined) return null;
-  const converter = ofKind(lines, 'converter')[0]?.item;
-  return {
-    hub,
-    converter: converter === undefined ? null : { ...converter, outputW: converter.output.powerW },
-  };
 }

@@ -1,19 +1,21 @@
+import type { Item } from '../../../shared-types/item.ts';
+import type { Money } from '../../../shared-types/money.ts';
 import type { PricedLine } from '../../model/judge/cost.ts';
 import type { WeighedLine } from '../../model/judge/mass.ts';
 import type { CarriedItem } from './kit.ts';
 
-/** The prices of a kit's lines. A hub brings the wheel building with it. */
+/** The prices of a kit's lines. A hub brings its wheel with it. */
 export function pricedLines(lines: readonly CarriedItem[]): readonly PricedLine[] {
   return lines.map(({ item, carried }) => ({
     itemId: item.id,
     label: item.label,
     carried,
     owned: item.state === 'owned' ? Math.min(carried, item.quantity) : 0,
-    prices: item.kind === 'generator-hub' ? [item.price, item.wheelBuild] : [item.price],
+    prices: pricesOf(item),
   }));
 }
 
-/** The masses of a kit's lines. A hub takes the place of a plain one. */
+/** The masses of a kit's lines. A hub, its rim and spokes take the place of plain ones. */
 export function weighedLines(lines: readonly CarriedItem[]): readonly WeighedLine[] {
   return lines.map(({ item, carried }) => ({
     itemId: item.id,
@@ -21,7 +23,19 @@ export function weighedLines(lines: readonly CarriedItem[]): readonly WeighedLin
     kind: item.kind,
     quantity: carried,
     mount: item.mount,
-    massG: item.massG,
-    replacesG: item.kind === 'generator-hub' ? item.replacesG : 0,
+    ...massesOf(item),
   }));
+}
+
+function pricesOf(item: Item): readonly Money[] {
+  if (item.kind !== 'generator-hub') return [item.price];
+  return [item.price, item.rim.cost, item.spokes.cost, item.labour];
+}
+
+function massesOf(item: Item): Pick<WeighedLine, 'massG' | 'replacesG'> {
+  if (item.kind !== 'generator-hub') return { massG: item.massG, replacesG: 0 };
+  return {
+    massG: item.massG + item.rim.massG + item.spokes.massG,
+    replacesG: item.replacesG + item.rim.replacesG + item.spokes.replacesG,
+  };
 }

@@ -9,7 +9,6 @@ import { clearnessOfRadiation, clearnessOfSunshine } from '../../model/sun/month
 export interface SettledPlace {
   readonly climate: PlaceClimate;
   readonly lonDeg: number;
-  readonly meanDegC: number;
   readonly station: Station;
   /** From the place to the station. */
   readonly stationKm: number;
@@ -47,7 +46,6 @@ export function settlePlace(
   return {
     climate,
     lonDeg: spot.lonDeg,
-    meanDegC: mean([...climate.minDegC, ...climate.maxDegC]),
     station,
     stationKm: greatCircleKm(spot, station),
     stationHigherM: station.elevationM - spot.elevationM,
@@ -65,8 +63,4 @@ export function spotOf(place: Place, stations: readonly Station[]): Spot | undef
 
 function hasTemperatures(station: Station): boolean {
   return !station.minDegC.includes(null);
-}
-
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

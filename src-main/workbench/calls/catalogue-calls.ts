@@ -8,8 +8,6 @@ import { saveSettings } from '../../catalogue/settings.ts';
 import { readStations } from '../../catalogue/stations.ts';
 import { withStorageOutcome } from '../../catalogue/storage-error.ts';
 import { listTours, removeTour, saveTour } from '../../catalogue/tours.ts';
-import { profileTrack } from '../../model/ride/track.ts';
-import { readGpx } from '../read-gpx.ts';
 import { longestSunshineH } from '../longest-sunshine.ts';
 import { settingsOf } from '../settings-of.ts';
 import { tourFaults } from '../tour-faults.ts';
@@ -23,7 +21,6 @@ type CatalogueCalls = Pick<
   | 'tours.list'
   | 'tours.save'
   | 'tours.remove'
-  | 'tours.readTrack'
   | 'scenarios.list'
   | 'scenarios.save'
   | 'scenarios.remove'
@@ -52,14 +49,6 @@ export function catalogueCalls({ read, write }: OpenedCatalogue): CatalogueCalls
     'tours.save': ({ id, tour }) =>
       withStorageOutcome(() => tourFaults(tour, stations()) ?? saveTour(write, tour, id)),
     'tours.remove': ({ id }) => withStorageOutcome(() => found(removeTour(write, id), 'tour')),
-    'tours.readTrack': ({ name, text }) => {
-      const points = readGpx(text);
-      if (!points.ok) return points;
-      const profile = profileTrack(name, points.value);
-      return profile === null
-        ? failure('unreadable', 'The track is shorter than 100 m: its points lie all in one place.')
-        : success(profile);
-    },
     'scenarios.list': () => listed(() => listScenarios(read)),
     'scenarios.save': ({ id, scenario }) => withStorageOutcome(() => saveScenario(write, scenario, id)),
     'scenarios.remove': ({ id }) => withStorageOutcome(() => found(removeScenario(write, id), 'scenario')),

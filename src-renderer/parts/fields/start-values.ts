@@ -12,12 +12,15 @@ const usual: Readonly<Record<string, Values>> = {
   day: { whPerDay: 5 },
   rating: { ratedW: 3 },
   curve: {
+    readAt: 'hub',
     points: [
       { speedKmh: 5, powerW: 0.5 },
       { speedKmh: 15, powerW: 3 },
       { speedKmh: 30, powerW: 4.5 },
     ],
   },
+  along: { headwindKmh: 10 },
+  around: { windKmh: 10 },
 };
 
 /** The same quantity given the other way where it can be told, else a usual one. */

@@ -4,7 +4,10 @@ import { percent } from '../../../shared-types/figures.ts';
 /** Heads of the groups that hold fields; a group has no label of its own in its schema. */
 const groupLabels: Readonly<Record<string, string>> = {
   price: 'Price of one',
-  wheelBuild: 'Wheel building, parts and labour',
+  rim: 'Rim',
+  spokes: 'Spokes',
+  cost: 'Price',
+  labour: 'Wheel building, labour',
   capacity: 'Label capacity',
   input: 'Charging port',
   output: 'Outlet',
@@ -14,6 +17,8 @@ const groupLabels: Readonly<Record<string, string>> = {
   points: 'Measured curve',
   measuredDeliverableWh: 'Measured delivery',
   measuredRatedW: 'Measured power',
+  bicycle: 'Bicycle on the road',
+  wind: 'Wind',
   dayStops: 'Stops on a day',
   placement: 'Placement of the panel',
   rules: 'What is charged first',
@@ -31,6 +36,9 @@ const optionLabels: Readonly<Record<string, string>> = {
   day: 'By day',
   rating: 'Rating',
   curve: 'Measured curve',
+  calm: 'Calm',
+  along: 'Along the road',
+  around: 'From all sides alike',
 };
 
 export function optionLabel(value: string): string {

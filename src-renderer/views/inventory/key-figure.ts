@@ -1,4 +1,5 @@
-import { labelWh, type DeviceUse, type HubPower, type Item } from '../../../shared-types/item.ts';
+import { labelWh, type DeviceUse, type Item } from '../../../shared-types/item.ts';
+import type { HubPower } from '../../../shared-types/hub-item.ts';
 import { percent, wattHours, withUnit } from '../../../shared-types/figures.ts';
 
 function watts(value: number, locale?: string): string {
@@ -13,7 +14,7 @@ function useText(use: DeviceUse, locale?: string): string {
 function powerText(power: HubPower, locale?: string): string {
   if (power.as === 'rating') return `${watts(power.ratedW, locale)} at 15 km/h`;
   const most = Math.max(...power.points.map(({ powerW }) => powerW));
-  return `measured, up to ${watts(most, locale)}`;
+  return `measured at the ${power.readAt}, up to ${watts(most, locale)}`;
 }
 
 /** The one line of figures by which a rider tells two items of a kind apart. */

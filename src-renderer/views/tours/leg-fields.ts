@@ -18,8 +18,10 @@ function within(fields: readonly Field[], key: string, option?: string): readonl
 }
 
 export const tourFields = pick(tour, ['label', 'startDate', 'riderMassKg', 'bicycleMassKg', 'riderW']);
+export const bicycleFields = pick(tour, ['bicycle']);
 export const tourNotes = pick(tour, ['notes']);
 export const legFields = pick(leg, ['label', 'days', 'ridingHours']);
+export const windFields = pick(leg, ['wind']);
 export const legStops = pick(leg, ['dayStops']);
 export const coordinateFields = within(leg, 'place', 'coordinates');
 export const terrainClassFields = within(leg, 'terrain', 'class');

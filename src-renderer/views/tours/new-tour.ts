@@ -1,6 +1,7 @@
 import {
   longestTourDays,
   tourDays,
+  usualBicycle,
   type Leg,
   type Tour,
   type TourDraft,
@@ -18,6 +19,7 @@ export function startingTour(startDate: string): TourDraft {
     riderMassKg: 75,
     bicycleMassKg: 30,
     riderW: 100,
+    bicycle: usualBicycle,
     notes: '',
   };
 }
@@ -28,6 +30,7 @@ const startingLeg: Leg = {
   place: { as: 'coordinates', latDeg: 45, lonDeg: 10, elevationM: 200 },
   radiation: { as: 'sunshine' },
   terrain: { as: 'class', terrainClass: 'rolling' },
+  wind: { as: 'calm' },
   ridingHours: 6,
   nights: { pattern: ['none', 'none', 'wall'], wallOutlets: 2, postOutlets: 1 },
   dayStops: [],

@@ -1,6 +1,7 @@
 import type { Station } from '../../../shared-types/climate.ts';
 import { nearestTo } from '../../../shared-types/great-circle.ts';
 import type { Place } from '../../../shared-types/tour.ts';
+import type { TrackProfile } from '../../../shared-types/track.ts';
 
 /** The same place given the other way: a station by its coordinates, coordinates by the station nearest to them. */
 export function placeAs(as: Place['as'], place: Place, stations: readonly Station[]): Place {
@@ -10,7 +11,7 @@ export function placeAs(as: Place['as'], place: Place, stations: readonly Statio
 
 type Coordinates = Extract<Place, { as: 'coordinates' }>;
 
-function coordinatesOf(name: string, stations: readonly Station[]): Place {
+function coordinatesOf(name: string, stations: readonly Station[]): Coordinates {
   const station = stations.find(({ place }) => place === name);
   const { latDeg = 45, lonDeg = 10, elevationM = 200 } = station ?? {};
   return { as: 'coordinates', latDeg, lonDeg, elevationM };
@@ -19,4 +20,20 @@ function coordinatesOf(name: string, stations: readonly Station[]): Place {
 function stationNear(place: Coordinates, stations: readonly Station[]): Place {
   const nearest = nearestTo(place, stations);
   return nearest === undefined ? place : { as: 'station', station: nearest.place };
+}
+
+type Centre = Pick<TrackProfile, 'meanLatDeg' | 'meanLonDeg' | 'meanElevationM'>;
+
+/** Where a track lies; one without heights leaves the leg at the height it has. */
+export function placeOfTrack(
+  { meanLatDeg: latDeg, meanLonDeg: lonDeg, meanElevationM }: Centre,
+  place: Place,
+  stations: readonly Station[],
+): Place {
+  const elevationM = meanElevationM ?? heightOf(place, stations);
+  return { as: 'coordinates', latDeg, lonDeg, elevationM };
+}
+
+function heightOf(place: Place, stations: readonly Station[]): number {
+  return (place.as === 'station' ? coordinatesOf(place.station, stations) : place).elevationM;
 }

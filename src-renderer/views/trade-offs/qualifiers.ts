@@ -5,7 +5,7 @@ import type {
   ScenarioResult,
   Shortfall,
 } from '../../../shared-types/comparison.ts';
-import { amount, formatNumber, moneyText, percent } from '../../../shared-types/figures.ts';
+import { amount, formatNumber, moneyText, percent, withUnit } from '../../../shared-types/figures.ts';
 import { criteria, type Criterion } from '../../../shared-types/settings.ts';
 
 /** What stands beside the price: what is owned already, and what could not be added up. */
@@ -19,18 +19,22 @@ function ownedPart({ toBuy, whole, lines }: Cost, locale?: string): string {
   return whole.minor > toBuy.minor ? `of ${amount(whole, locale)}` : '';
 }
 
-/** Riding minutes a day that the hub's drag costs, over the whole tour. */
-export function dragMinutes(legs: readonly LegYield[]): number {
+/** How much later a mean day of the tour is done by one of its causes, min. */
+export function minutesADay(legs: readonly LegYield[], cause: 'massMinutes' | 'dragMinutes'): number {
   const days = legs.reduce((sum, leg) => sum + leg.days, 0);
-  return days === 0 ? 0 : legs.reduce((sum, leg) => sum + leg.dragMinutes * leg.days, 0) / days;
+  return days === 0 ? 0 : legs.reduce((sum, leg) => sum + leg[cause] * leg.days, 0) / days;
 }
 
 const minutesWorthSaying = 0.5;
 
+/** What the kit costs in time, as far as it is felt: its grams, and the drag of a hub that charges. */
 export function gramsQualifier(legs: readonly LegYield[], locale?: string): string {
-  const minutes = dragMinutes(legs);
-  if (minutes < minutesWorthSaying) return '';
-  return `drag costs ${formatNumber(minutes, { locale })} min a day`;
+  const mass = minutesADay(legs, 'massMinutes');
+  const drag = minutesADay(legs, 'dragMinutes');
+  const text = (minutes: number): string => withUnit(minutes, 'min', { locale });
+  const massPart = mass < minutesWorthSaying ? '' : `costs ${text(mass)} a day`;
+  if (drag < minutesWorthSaying) return massPart;
+  return massPart === '' ? `drag costs ${text(drag)} a day` : `${massPart}, its drag ${text(drag)} more`;
 }
 
 /** Which figures lie beyond what the rider accepts. */

@@ -154,13 +154,6 @@ describe('readItemCsv() of a bad cell', () => {
     ]);
   });
 
-  it('refuses a hub curve whose speed does not rise', () => {
-    const text = 'kind,label,mass_g,power_curve\ngenerator-hub,Hub,460,15:3 5:0.6';
-    expect(problems(text)).toEqual([
-      '2 power_curve: Allowed is points with rising speed; it says "15:3 5:0.6".',
-    ]);
-  });
-
   it('counts lines as a spreadsheet does', () => {
     const text =
       'kind,label,mass_g,notes\naccessory,Cable,30,"first\nsecond\nthird"\n,,,\n\naccessory,Strap,-1,';
@@ -256,11 +249,14 @@ accessory,Cable,30,,,,,,,,,`;
         massG: 460,
         mount: 'front-wheel',
         replacesG: 150,
-        wheelBuild: { minor: 0, currency: euro },
+        rim: { cost: { minor: 0, currency: euro }, massG: 0, replacesG: 0 },
+        spokes: { cost: { minor: 0, currency: euro }, massG: 0, replacesG: 0 },
+        labour: { minor: 0, currency: euro },
         power: { as: 'rating', ratedW: 3 },
         idleDragW10: 0.5,
         idleDragW30: 2.5,
         wheelCircumferenceM: 2.155,
+        ratedCircumferenceM: 2.155,
       },
       {
         kind: 'converter',
@@ -270,6 +266,8 @@ accessory,Cable,30,,,,,,,,,`;
         mount: 'handlebar',
         efficiency: 0.8,
         startSpeedKmh: 10,
+        load: 'rated',
+        seriesCapacitorUF: 0,
         output: { standard: 'bc-1.2', powerW: 5 },
       },
       {
@@ -281,7 +279,7 @@ accessory,Cable,30,,,,,,,,,`;
         outputs: [{ standard: 'pd', powerW: 30 }],
         totalW: 30,
       },
-      { kind: 'accessory', label: 'Cable', ...common, massG: 30, mount: 'rear-rack' },
+      { kind: 'accessory', label: 'Cable', ...common, massG: 30, mount: 'rear-rack', forHub: false },
     ]);
   });
 

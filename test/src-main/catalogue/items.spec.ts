@@ -114,8 +114,16 @@ describe('saveItem()', () => {
     const { read, write } = opened();
     const hub = draftOf('demo-hub-3') as Extract<ItemDraft, { kind: 'generator-hub' }>;
     const point = (speedKmh: number) => ({ speedKmh, powerW: speedKmh / 5 });
-    saveItem(write, { ...hub, power: { as: 'curve', points: [point(5), point(15), point(25)] } }, 'hub');
-    const shorter = saveItem(write, { ...hub, power: { as: 'curve', points: [point(8), point(20)] } }, 'hub');
+    saveItem(
+      write,
+      { ...hub, power: { as: 'curve', readAt: 'plug', points: [point(5), point(15), point(25)] } },
+      'hub',
+    );
+    const shorter = saveItem(
+      write,
+      { ...hub, power: { as: 'curve', readAt: 'hub', points: [point(8), point(20)] } },
+      'hub',
+    );
     expect(findItem(read, 'hub')).toEqual(shorter);
   });
 

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { demoItems } from '../../../db/demo/demo.ts';
 import type { WriteDb } from '../../../src-main/catalogue/connection.ts';
 import { listItems } from '../../../src-main/catalogue/items.ts';
 import { migrate, newestVersion, schemaVersion } from '../../../src-main/catalogue/migrate.ts';
@@ -8,22 +7,22 @@ import { listScenarios, removeScenario } from '../../../src-main/catalogue/scena
 import { readSettings } from '../../../src-main/catalogue/settings.ts';
 import { listTours } from '../../../src-main/catalogue/tours.ts';
 import {
+  columnsOf,
   filledAt40,
+  filledAt70,
   migratedTo,
   migrateTo,
   oldScenarios,
   oldSettings,
-  oldTour,
-  storeItems,
+  rowsOf,
   storeOldScenarios,
-  storeOldTour,
 } from './older-catalogue.ts';
+import { oldItems, storeOldItems } from './older-items.ts';
+import { oldTour, storeOldTour } from './older-tour.ts';
 
 function tablesOf(db: WriteDb): unknown[] {
   return db.prepare("SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name").pluck().all();
 }
-
-const byId = (a: { id: string }, b: { id: string }): number => (a.id < b.id ? -1 : 1);
 
 describe('migrate()', () => {
   it('undoes a step that fails halfway, and keeps the version', () => {
@@ -51,7 +50,7 @@ describe('migrate()', () => {
 
   it('brings an empty file to the newest version', () => {
     const db = migratedTo(newestVersion(migrations));
-    expect(schemaVersion(db)).toBe(70);
+    expect(schemaVersion(db)).toBe(100);
     expect(tablesOf(db)).toContain('criterion_scales');
   });
 
@@ -59,7 +58,7 @@ describe('migrate()', () => {
     const db = migratedTo(newestVersion(migrations));
     const before = tablesOf(db);
     migrate(db, migrations);
-    expect([schemaVersion(db), tablesOf(db)]).toEqual([70, before]);
+    expect([schemaVersion(db), tablesOf(db)]).toEqual([100, before]);
   });
 
   it('makes strict tables only', () => {
@@ -71,36 +70,36 @@ describe('migrate()', () => {
   });
 });
 
-function columnsOf(db: WriteDb, table: string): unknown[] {
-  return db.prepare('SELECT name FROM pragma_table_info(?)').pluck().all(table);
-}
+const itemTables = ['items', 'banks', 'generator_hubs', 'hub_curve_points', 'ports'];
 
 describe('step', () => {
   it('10 to 20 keeps the items that were stored', () => {
     const db = migratedTo(10);
-    storeItems(db);
+    storeOldItems(db);
+    const before = itemTables.map((table) => rowsOf(db, table));
     migrateTo(db, 20);
-    expect(listItems(db).sort(byId)).toEqual([...demoItems].sort(byId));
+    expect(itemTables.map((table) => rowsOf(db, table))).toEqual(before);
+    expect(before.map((rows) => rows.length)).toEqual([8, 1, 2, 2, 6]);
   });
 
   it('20 to 30 keeps items and tours', () => {
     const db = migratedTo(20);
-    storeItems(db);
+    storeOldItems(db);
     storeOldTour(db);
-    const before = db.prepare('SELECT * FROM legs').all();
+    const before = rowsOf(db, 'legs');
     migrateTo(db, 30);
-    expect(listItems(db)).toHaveLength(demoItems.length);
-    expect([db.prepare('SELECT * FROM legs').all(), before.length]).toEqual([before, 2]);
+    expect(rowsOf(db, 'items')).toHaveLength(oldItems.length);
+    expect([rowsOf(db, 'legs'), before.length]).toEqual([before, 2]);
   });
 
   it('30 to 40 keeps items and scenarios', () => {
     const db = migratedTo(30);
-    storeItems(db);
+    storeOldItems(db);
     storeOldScenarios(db);
-    const before = db.prepare('SELECT * FROM scenarios').all();
+    const before = rowsOf(db, 'scenarios');
     migrateTo(db, 40);
-    expect(listItems(db)).toHaveLength(demoItems.length);
-    expect([db.prepare('SELECT * FROM scenarios').all(), before.length]).toEqual([before, 3]);
+    expect(rowsOf(db, 'items')).toHaveLength(oldItems.length);
+    expect([rowsOf(db, 'scenarios'), before.length]).toEqual([before, 3]);
   });
 
   it('40 to 50 keeps scenarios, kits and every placement', () => {
@@ -120,14 +119,64 @@ describe('step', () => {
 
   it('50 to 60 lets every leg keep its station', () => {
     const db = filledAt40();
+    const before = rowsOf(db, 'legs');
     migrateTo(db, 60);
-    expect(listTours(db)).toEqual([oldTour]);
+    expect([rowsOf(db, 'legs'), rowsOf(db, 'leg_radiation')]).toEqual([before, []]);
   });
 
   it('60 to 70 gives old settings the usual sky', () => {
     const db = filledAt40();
     migrateTo(db, 70);
     expect(readSettings(db)).toEqual(oldSettings);
+  });
+
+  it('70 to 80 keeps every item, its curve and its price', () => {
+    const db = filledAt70();
+    migrateTo(db, 80);
+    expect(listItems(db)).toEqual(oldItems);
+  });
+
+  it('70 to 80 lets curve points go with their hub', () => {
+    const db = filledAt70();
+    migrateTo(db, 80);
+    expect(rowsOf(db, 'hub_curve_points')).toHaveLength(2);
+    db.exec("DELETE FROM items WHERE id = 'old-curve-hub'");
+    expect(rowsOf(db, 'hub_curve_points')).toEqual([]);
+  });
+
+  it('80 to 90 gives old tours the usual bicycle in calm air', () => {
+    const db = filledAt70();
+    migrateTo(db, 90);
+    expect(rowsOf(db, 'tours')).toMatchObject([
+      { drag_area_m2: 0.559, paved_rolling: 0.0077, drivetrain_efficiency: 0.976, downhill_cap_kmh: 45 },
+    ]);
+    expect(rowsOf(db, 'legs')).toMatchObject([
+      { wind: 'calm', wind_kmh: null },
+      { wind: 'calm', wind_kmh: null },
+    ]);
+  });
+
+  it('90 to 100 turns the grades of a track into one piece', () => {
+    const db = filledAt70();
+    migrateTo(db, 100);
+    expect(listTours(db)).toEqual([oldTour]);
+    expect(tablesOf(db)).not.toContain('leg_grades');
+  });
+
+  it('90 to 100 lets tracks and pieces go with their leg', () => {
+    const db = filledAt70();
+    migrateTo(db, 100);
+    const tables = ['leg_tracks', 'leg_track_pieces'];
+    expect(tables.map((table) => rowsOf(db, table).length)).toEqual([1, 1]);
+    db.exec('DELETE FROM legs WHERE position = 1');
+    expect(tables.map((table) => rowsOf(db, table))).toEqual([[], []]);
+  });
+
+  it('90 to 100 leaves a leg without a track without one', () => {
+    const db = filledAt70();
+    db.exec('DELETE FROM leg_grades; DELETE FROM leg_tracks');
+    migrateTo(db, 100);
+    expect(listTours(db)[0]?.legs[1]?.terrain).toEqual({ as: 'class', terrainClass: 'mountain' });
   });
 
   it('by step or at once, the tables are alike', () => {

@@ -3,22 +3,18 @@ import { copyFileSync, existsSync, readdirSync, readFileSync, writeFileSync } fr
 import { join } from 'node:path';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { backupFolder } from '../../../src-main/catalogue/backup.ts';
-import {
-  connectToRead,
-  connectToWrite,
-  inMemory,
-  type WriteDb,
-} from '../../../src-main/catalogue/connection.ts';
+import { connectToRead, inMemory, type WriteDb } from '../../../src-main/catalogue/connection.ts';
 import { listItems, saveItem, setItemState } from '../../../src-main/catalogue/items.ts';
-import { migrate, schemaVersion } from '../../../src-main/catalogue/migrate.ts';
-import { migrations } from '../../../src-main/catalogue/migrations.ts';
+import { schemaVersion } from '../../../src-main/catalogue/migrate.ts';
 import { openCatalogue } from '../../../src-main/catalogue/open.ts';
 import { listScenarios } from '../../../src-main/catalogue/scenarios.ts';
 import { readSettings } from '../../../src-main/catalogue/settings.ts';
 import { listTours } from '../../../src-main/catalogue/tours.ts';
 import { NewerCatalogueError, StorageError } from '../../../src-main/catalogue/storage-error.ts';
 import { demoItems } from '../../../db/demo/demo.ts';
-import { filledAt40, oldScenarios, oldSettings, oldTour } from './older-catalogue.ts';
+import { filledAt40, filledAt70, migratedTo, oldScenarios, oldSettings, rowsOf } from './older-catalogue.ts';
+import { oldItems, storeOldItems } from './older-items.ts';
+import { oldTour } from './older-tour.ts';
 import { opened, temporaryFile, temporaryFolder, thrownBy } from './temporary-catalogue.ts';
 
 const phone = demoItems[0]!;
@@ -187,27 +183,36 @@ describe('openCatalogue()', () => {
 
   it('backs an older catalogue up before it migrates', () => {
     const file = temporaryFile();
-    const older = connectToWrite(file);
-    migrate(older, migrations.slice(0, 1));
-    savePhone(older);
+    const older = migratedTo(10, file);
+    storeOldItems(older);
+    const [items, hubs] = [rowsOf(older, 'items'), rowsOf(older, 'generator_hubs')];
     older.close();
-    expect(listItems(opened(file).read)).toEqual([phone]);
+    expect(listItems(opened(file).read)).toEqual(oldItems);
     const [copy = '', ...more] = readdirSync(backupFolder(file));
     expect([copy, more]).toEqual([expect.stringMatching(/-step-10\.sqlite$/), []]);
     const before = connectToRead(join(backupFolder(file), copy));
     onTestFinished(() => void before.close());
-    expect([schemaVersion(before), listItems(before)]).toEqual([10, [phone]]);
+    expect([schemaVersion(before), rowsOf(before, 'items'), rowsOf(before, 'generator_hubs')]).toEqual([
+      10,
+      items,
+      hubs,
+    ]);
   });
 
-  it('opens a catalogue of version 40 with all it holds', () => {
+  it.each([
+    [40, filledAt40],
+    [70, filledAt70],
+  ])('opens a catalogue of version %d with all it holds', (version, filledAt) => {
     const file = temporaryFile();
-    filledAt40(file).close();
+    filledAt(file).close();
     const { read } = opened(file);
-    expect(listItems(read)).toHaveLength(demoItems.length);
-    expect([listTours(read), listScenarios(read)]).toEqual([[oldTour], oldScenarios]);
+    expect([listItems(read), listTours(read)]).toEqual([oldItems, [oldTour]]);
+    expect(listScenarios(read)).toEqual(oldScenarios);
     expect(readSettings(read)).toEqual(oldSettings);
     expect(read.pragma('foreign_key_check')).toEqual([]);
-    expect(readdirSync(backupFolder(file))).toEqual([expect.stringMatching(/-step-40\.sqlite$/)]);
+    expect(readdirSync(backupFolder(file))).toEqual([
+      expect.stringMatching(new RegExp(`-step-${version}\\.sqlite$`)),
+    ]);
   });
 
   it('makes no backup of a new or a current catalogue', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { z } from 'zod';
-import { hubPower, itemKinds, type ItemDraft, type ItemKind } from '../../../shared-types/item.ts';
+import { hubPower } from '../../../shared-types/hub-item.ts';
+import { itemKinds, type ItemDraft, type ItemKind } from '../../../shared-types/item.ts';
 import { placement, scenarioDraft, type ScenarioDraft } from '../../../shared-types/scenario.ts';
 import {
   criteria,

@@ -1,12 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { z } from 'zod';
-import { itemKinds, hubPower, deviceUse } from '../../../shared-types/item.ts';
+import { itemKinds, deviceUse } from '../../../shared-types/item.ts';
+import { hubPower } from '../../../shared-types/hub-item.ts';
 import { money } from '../../../shared-types/money.ts';
 import { port } from '../../../shared-types/port.ts';
 import { placement, scenarioDraft } from '../../../shared-types/scenario.ts';
 import { preferences, sky } from '../../../shared-types/settings.ts';
-import { dayStop, nights, tourDraft, trackProfile } from '../../../shared-types/tour.ts';
+import { bicycle, dayStop, nights, tourDraft } from '../../../shared-types/tour.ts';
+import { trackProfile } from '../../../shared-types/track.ts';
 import type { WriteDb } from '../../../src-main/catalogue/connection.ts';
 import { saveItem } from '../../../src-main/catalogue/items.ts';
 import { saveTour } from '../../../src-main/catalogue/tours.ts';
@@ -28,7 +30,8 @@ const [rating, curve] = hubPower.options;
 const leg = tourDraft.shape.legs.element;
 const coordinates = leg.shape.place.options[1];
 const [, ownRadiation] = leg.shape.radiation.options;
-const grade = trackProfile.shape.grades.element;
+const [, along] = leg.shape.wind.options;
+const piece = trackProfile.shape.pieces.element;
 const curvePoint = curve.shape.points.element;
 const scale = preferences.shape.cost;
 
@@ -63,24 +66,37 @@ const fieldOfColumn: Readonly<Record<string, z.ZodNumber>> = {
   'panels.regulator_efficiency': panel.shape.regulatorEfficiency,
   'panels.start_w_per_m2': panel.shape.startWm2,
   'generator_hubs.replaces_g': hub.shape.replacesG,
-  'generator_hubs.wheel_build_minor': money.shape.minor,
+  'generator_hubs.rim_cost_minor': money.shape.minor,
+  'generator_hubs.rim_mass_g': hub.shape.rim.shape.massG,
+  'generator_hubs.rim_replaces_g': hub.shape.rim.shape.replacesG,
+  'generator_hubs.spokes_cost_minor': money.shape.minor,
+  'generator_hubs.spokes_mass_g': hub.shape.spokes.shape.massG,
+  'generator_hubs.spokes_replaces_g': hub.shape.spokes.shape.replacesG,
+  'generator_hubs.labour_minor': money.shape.minor,
   'generator_hubs.rated_w': rating.shape.ratedW,
   'generator_hubs.idle_drag_10_w': hub.shape.idleDragW10,
   'generator_hubs.idle_drag_30_w': hub.shape.idleDragW30,
   'generator_hubs.wheel_circumference_m': hub.shape.wheelCircumferenceM,
+  'generator_hubs.rated_circumference_m': hub.shape.ratedCircumferenceM,
   'hub_curve_points.speed_kmh': curvePoint.shape.speedKmh,
   'hub_curve_points.power_w': curvePoint.shape.powerW,
   'converters.efficiency': converter.shape.efficiency,
   'converters.start_speed_kmh': converter.shape.startSpeedKmh,
+  'converters.series_capacitor_uf': converter.shape.seriesCapacitorUF,
   'wall_chargers.total_w': charger.shape.totalW,
   'ports.power_w': port.shape.powerW,
   'tours.rider_mass_kg': tourDraft.shape.riderMassKg,
   'tours.bicycle_mass_kg': tourDraft.shape.bicycleMassKg,
   'tours.rider_w': tourDraft.shape.riderW,
+  'tours.drag_area_m2': bicycle.shape.dragAreaM2,
+  'tours.paved_rolling': bicycle.shape.pavedRolling,
+  'tours.drivetrain_efficiency': bicycle.shape.drivetrainEfficiency,
+  'tours.downhill_cap_kmh': bicycle.shape.downhillCapKmh,
   'legs.days': leg.shape.days,
   'legs.lat_deg': coordinates.shape.latDeg,
   'legs.lon_deg': coordinates.shape.lonDeg,
   'legs.elevation_m': coordinates.shape.elevationM,
+  'legs.wind_kmh': along.shape.headwindKmh,
   'legs.riding_h': leg.shape.ridingHours,
   'legs.wall_outlets': nights.shape.wallOutlets,
   'legs.post_outlets': nights.shape.postOutlets,
@@ -90,11 +106,12 @@ const fieldOfColumn: Readonly<Record<string, z.ZodNumber>> = {
   'leg_tracks.distance_km': trackProfile.shape.distanceKm,
   'leg_tracks.ascent_m': trackProfile.shape.ascentM,
   'leg_tracks.descent_m': trackProfile.shape.descentM,
-  'leg_tracks.mean_elevation_m': trackProfile.shape.meanElevationM,
+  'leg_tracks.mean_elevation_m': trackProfile.shape.meanElevationM.unwrap(),
   'leg_tracks.mean_lat_deg': trackProfile.shape.meanLatDeg,
   'leg_tracks.mean_lon_deg': trackProfile.shape.meanLonDeg,
-  'leg_grades.grade_pct': grade.shape.gradePct,
-  'leg_grades.distance_share': grade.shape.share,
+  'leg_tracks.height_share': trackProfile.shape.heightShare,
+  'leg_tracks.timed_share': trackProfile.shape.timedShare,
+  'leg_track_pieces.distance_km': piece.shape.distanceKm,
   'leg_radiation.kwh_per_m2_a_day': ownRadiation.shape.kWhM2ADay.element,
   'scenario_placements.rack_factor': placement.shape.rackFactor,
   'scenario_placements.rack_tilt_deg': placement.shape.rackTiltDeg,
@@ -114,7 +131,7 @@ const fieldOfColumn: Readonly<Record<string, z.ZodNumber>> = {
 
 /** Numbers that are no field of a draft: places in a list, months, the one row of settings, a flag, a choice. */
 const otherNumbers =
-  /(\.|_)position$|^leg_radiation\.month$|^settings\.(id|step_min)$|^banks\.charges_while_serving$/;
+  /(\.|_)position$|^leg_radiation\.month$|^settings\.(id|step_min)$|^banks\.charges_while_serving$|^accessories\.for_hub$/;
 
 function numberColumns(db: WriteDb): string[] {
   const sql = `SELECT t.name || '.' || c.name FROM pragma_table_list t, pragma_table_info(t.name) c
@@ -185,6 +202,14 @@ describe('raw SQL is refused', () => {
     ['a measurement without its date', 'UPDATE banks SET measured_deliverable_on = NULL'],
     ['a day that no calendar has', "UPDATE banks SET measured_deliverable_on = '2026-02-30'"],
     ['a flag of 2', 'UPDATE banks SET charges_while_serving = 2'],
+    ['a hub power in two forms', "UPDATE generator_hubs SET curve_read_at = 'hub'"],
+    ['a hub power in no form', 'UPDATE generator_hubs SET rated_w = NULL'],
+    ['a curve read at another place', "UPDATE generator_hubs SET rated_w = NULL, curve_read_at = 'fork'"],
+    ['a rim priced in small letters', "UPDATE generator_hubs SET rim_cost_currency = 'eur'"],
+    ['spokes priced in small letters', "UPDATE generator_hubs SET spokes_cost_currency = 'eur'"],
+    ['labour priced in small letters', "UPDATE generator_hubs SET labour_currency = 'eur'"],
+    ['an unknown load on the hub', "UPDATE converters SET hub_load = 'lamp'"],
+    ['a cable that is twice for the hub', 'UPDATE accessories SET for_hub = 2'],
     ['an unknown port standard', "UPDATE ports SET standard = 'barrel'"],
     ['a ninth outlet', "UPDATE ports SET position = 8 WHERE direction = 'out'"],
     ['a start date before 1900', "UPDATE tours SET start_date = '1899-12-31'"],
@@ -192,6 +217,10 @@ describe('raw SQL is refused', () => {
     ['a leg without station and coordinates', 'UPDATE legs SET station = NULL WHERE position = 0'],
     ['a leg with station and latitude', 'UPDATE legs SET lat_deg = 41 WHERE position = 0'],
     ['an unknown terrain', "UPDATE legs SET terrain_class = 'swamp'"],
+    ['an unknown wind', "UPDATE legs SET wind = 'storm', wind_kmh = 10"],
+    ['calm air with a speed', 'UPDATE legs SET wind_kmh = 5'],
+    ['wind along the road without a speed', "UPDATE legs SET wind = 'along'"],
+    ['wind from all sides below zero', "UPDATE legs SET wind = 'around', wind_kmh = -1"],
     ['an unknown night', "UPDATE leg_nights SET night = 'hammock'"],
     ['an unknown method', "UPDATE scenarios SET method = 'wind'"],
     ['a panel aimed while riding', "UPDATE scenario_placements SET while_riding = 'aimed'"],

@@ -32,6 +32,13 @@ export function openedDemo(): OpenedCatalogue {
   return catalogue;
 }
 
+/** The demo with every track taken out of its legs. */
+export function openedTrackless(): OpenedCatalogue {
+  const catalogue = openedDemo();
+  catalogue.write.exec('DELETE FROM leg_tracks');
+  return catalogue;
+}
+
 /** What `work` throws; undefined when it throws nothing. */
 export function thrownBy(work: () => unknown): unknown {
   try {

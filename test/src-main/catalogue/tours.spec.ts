@@ -1,34 +1,28 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { demoItems, demoTours } from '../../../db/demo/demo.ts';
-import { tourDraft, type Tour, type TourDraft, type TrackProfile } from '../../../shared-types/tour.ts';
+import { tourDraft, type Leg, type Tour, type TourDraft } from '../../../shared-types/tour.ts';
 import { readSettings } from '../../../src-main/catalogue/settings.ts';
 import { findTour, listTours, removeTour, saveTour } from '../../../src-main/catalogue/tours.ts';
+import { trackFixture } from '../../support/track-fixture.ts';
 import { randomTour } from './random-drafts.ts';
 import { opened, openedDemo } from './temporary-catalogue.ts';
 
 const demoTour = demoTours[0]!;
 const { id: demoId, ...draft } = demoTour;
 
-const track: TrackProfile = {
-  name: 'Over the pass',
-  distanceKm: 71.25,
-  ascentM: 1480,
-  descentM: 900,
-  meanElevationM: 1205.5,
-  meanLatDeg: 41.7,
-  meanLonDeg: 44.8,
-  grades: [
-    { gradePct: -6.5, share: 0.375 },
-    { gradePct: 6.5, share: 0.625 },
-  ],
+const ridden: Leg['terrain'] = {
+  as: 'track',
+  terrainClass: 'hilly',
+  pace: 'computed',
+  track: trackFixture(),
 };
 
 function withTrack(): TourDraft {
   const [first, ...others] = draft.legs;
   return {
     ...draft,
-    legs: [{ ...first!, terrain: { as: 'track', terrainClass: 'hilly', track } }, ...others],
+    legs: [{ ...first!, terrain: ridden }, ...others],
   };
 }
 
@@ -73,10 +67,10 @@ describe('saveTour()', () => {
     expect(readSettings(read)?.tourId).toBe(demoId);
   });
 
-  it('keeps the grades of a track in their order', () => {
+  it('keeps the track of a leg, piece by piece', () => {
     const { read, write } = openedDemo();
     saveTour(write, withTrack(), demoId);
-    expect(findTour(read, demoId)?.legs[0]?.terrain).toEqual({ as: 'track', terrainClass: 'hilly', track });
+    expect(findTour(read, demoId)?.legs[0]?.terrain).toEqual(ridden);
   });
 
   it('forgets a track that was taken out', () => {
@@ -84,7 +78,9 @@ describe('saveTour()', () => {
     saveTour(write, withTrack(), demoId);
     saveTour(write, draft, demoId);
     expect(findTour(read, demoId)).toEqual(demoTour);
-    expect(read.prepare('SELECT count(*) FROM leg_grades').pluck().get()).toBe(0);
+    expect(read.prepare('SELECT count(*) FROM leg_track_pieces WHERE leg_position = 0').pluck().get()).toBe(
+      0,
+    );
   });
 
   it('gives any tour back exactly as it was saved', () => {
@@ -120,7 +116,7 @@ describe('removeTour()', () => {
     const { read, write } = openedDemo();
     saveTour(write, { ...withTrack(), leftAtHome: ['demo-phone'] }, demoId);
     removeTour(write, demoId);
-    const tables = ['legs', 'leg_nights', 'day_stops', 'leg_tracks', 'leg_grades', 'tour_left_at_home'];
+    const tables = ['legs', 'leg_nights', 'day_stops', 'leg_tracks', 'leg_track_pieces', 'tour_left_at_home'];
     const left = tables.map((table) => read.prepare(`SELECT count(*) FROM ${table}`).pluck().get());
     expect(left).toEqual(tables.map(() => 0));
   });

@@ -9,6 +9,7 @@ export const cable = {
   massG: 24,
   price: { minor: 900, currency: 'EUR' },
   mount: 'frame',
+  forHub: false,
   notes: '',
 };
 

@@ -137,6 +137,11 @@ describe('the CSV sheet as a file', () => {
       'histories',
       'made_on',
       'version',
+      'later_min_per_day_grams',
+      'later_min_per_day_hub',
+      'later_min_per_day_hub_off',
+      'hub_set_price',
+      'hub_set_g',
     ]);
   });
 

@@ -33,6 +33,11 @@ describe('Calls', () => {
     expect(notices.shown).toMatchObject([{ text: 'There is no such tour.' }]);
   });
 
+  it('leaves a failure to a caller who only attempts', async () => {
+    const outcome = await calls.attempt('tours.remove', { id: 'nothing' });
+    expect([outcome.ok, notices.shown]).toEqual([false, []]);
+  });
+
   it('says nothing of a call that went well', async () => {
     expect((await calls.ask('items.list', {})).ok).toBe(true);
     expect(notices.shown).toEqual([]);

@@ -36,11 +36,6 @@ describe('ToursState', () => {
     expect([tours.rows.find('demo-tour'), changes]).toEqual([before, 0]);
   });
 
-  it('tells why a file is not a track and gives none', async () => {
-    expect(await tours.readTrack('notes.gpx', 'hello')).toBeNull();
-    expect(notices.shown).toMatchObject([{ tone: 'failure', text: 'notes.gpx is not a GPX track.' }]);
-  });
-
   it('keeps its list when a removal fails', async () => {
     await tours.remove('nothing');
     expect(ids()).toHaveLength(2);
@@ -62,10 +57,5 @@ describe('ToursState', () => {
     const tour = draftOf(tours.rows.find('demo-tour')!);
     await tours.save('demo-tour', { ...tour, riderW: 150 });
     expect([tours.rows.find('demo-tour')?.riderW, changes]).toEqual([150, 1]);
-  });
-
-  it('reads a track without storing anything', async () => {
-    expect(await tours.readTrack('pass.gpx', '<gpx>')).toMatchObject({ name: 'pass.gpx', distanceKm: 412.3 });
-    expect([workbench.count('tours.save'), changes]).toEqual([1, 0]);
   });
 });

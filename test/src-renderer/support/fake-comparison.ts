@@ -96,6 +96,7 @@ function resultOf(scenario: Scenario, tour: Tour, items: readonly Item[], curren
         frontWheelG: item.mount === 'front-wheel' ? item.massG : 0,
       })),
     },
+    hubCost: null,
     margin: {
       value,
       band: null,
@@ -120,7 +121,9 @@ function resultOf(scenario: Scenario, tour: Tour, items: readonly Item[], curren
       hubWh: scenario.method === 'hub' ? 15 : 0,
       wallNights: 2,
       speedKmh: 17.2,
+      massMinutes: 2,
       dragMinutes: scenario.method === 'hub' ? 4 : 0,
+      offMinutes: scenario.method === 'hub' ? 1 : 0,
     })),
     assumptions: [],
   };

@@ -7,7 +7,9 @@ import type { Settings } from '../../../shared-types/settings.ts';
 import type { Tour } from '../../../shared-types/tour.ts';
 import { demoItems, demoScenarios, demoSettings, demoTours } from '../../../db/demo/demo.ts';
 import { fakeComparison, fakeScores } from './fake-comparison.ts';
+import { fakeLegRide } from './fake-leg-ride.ts';
 import { fakeLegSun } from './fake-leg-sun.ts';
+import { fakeTracks } from './fake-tracks.ts';
 
 /** What the fake holds in memory; a test may look into it and change it. */
 export interface Catalogue {
@@ -81,26 +83,18 @@ function handlersOf(held: Catalogue): Handlers {
     'tours.list': () => success([...held.tours]),
     'tours.save': ({ id = fresh(), tour }) => put(held.tours, { ...tour, id }),
     'tours.remove': ({ id }) => take(held.tours, id),
-    'tours.readTrack': ({ name, text }) =>
-      text.includes('<gpx')
-        ? success({
-            name,
-            distanceKm: 412.3,
-            ascentM: 5230,
-            descentM: 4980,
-            meanElevationM: 640,
-            meanLatDeg: 41.2,
-            meanLonDeg: 44.9,
-            grades: [-6, -4, -2, 0, 2, 4, 6].map((gradePct, i) => ({
-              gradePct,
-              share: [0.05, 0.1, 0.2, 0.3, 0.2, 0.1, 0.05][i]!,
-            })),
-          })
-        : failure('unreadable', `${name} is not a GPX track.`),
+    ...fakeTracks(),
     'tours.legSun': ({ tourId, leg, by }) => {
       const tour = held.tours.find(({ id }) => id === tourId);
       const sun = tour === undefined ? null : fakeLegSun(tour, leg, held.items, by);
       return sun === null ? failure('not-found', 'There is no such leg.') : success(sun);
+    },
+    'tours.legRide': ({ tourId, leg, scenarioId }) => {
+      const tour = held.tours.find(({ id }) => id === tourId);
+      const scenario = held.scenarios.find(({ id }) => id === scenarioId);
+      if (tour === undefined || scenario === undefined) return failure('not-found', 'There is no such leg.');
+      const ride = fakeLegRide(tour, leg, scenario, held.items);
+      return ride === null ? failure('not-found', 'There is no such leg.') : success(ride);
     },
     'scenarios.list': () => success([...held.scenarios]),
     'scenarios.save': ({ id = fresh(), scenario }) => put(held.scenarios, { ...scenario, id }),

@@ -1,13 +1,8 @@
 import { formatNumber, withUnit } from '../../../../shared-types/figures.ts';
 import type { LegSun, SunBy, SunPeriod } from '../../../../shared-types/leg-sun.ts';
+import type { Fact } from '../../../parts/fact.ts';
 import { stationText } from '../station-text.ts';
 import { periodPhrase, sunUpText } from './periods.ts';
-
-/** One fact beside the figures, under a name. */
-export interface Fact {
-  readonly name: string;
-  readonly value: string;
-}
 
 interface Ridden {
   readonly periods: readonly SunPeriod[];

@@ -25,7 +25,7 @@ describe('the file desk of the demo', () => {
   });
 
   it('chooses no file', async () => {
-    expect(await setup().desk.choose('track-gpx')).toEqual({ as: 'cancelled' });
+    expect(await setup().desk.choose('inventory-csv')).toEqual({ as: 'cancelled' });
   });
 
   it('prints plain text and writes no file for it', async () => {

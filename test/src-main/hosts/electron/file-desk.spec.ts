@@ -53,22 +53,25 @@ describe('choosing through a dialog', () => {
   beforeEach(resetElectron);
 
   it('rejects with a code when the file can not be read', async () => {
-    dialog.openPath = join(temporaryFolder(), 'gone.gpx');
-    await expect(desk().choose('track-gpx')).rejects.toMatchObject({ code: 'unreadable' });
+    dialog.openPath = join(temporaryFolder(), 'gone.csv');
+    await expect(desk().choose('inventory-csv')).rejects.toMatchObject({ code: 'unreadable' });
   });
 
   it('answers a closed dialog as cancelled', async () => {
-    expect(await desk().choose('track-gpx')).toEqual({ as: 'cancelled' });
+    expect(await desk().choose('inventory-csv')).toEqual({ as: 'cancelled' });
   });
 
   it('reads the chosen file and leaves out its folder', async () => {
-    dialog.openPath = join(temporaryFolder({ 'pass.gpx': '<gpx/>' }), 'pass.gpx');
-    expect(await desk().choose('track-gpx')).toEqual({ as: 'chosen', name: 'pass.gpx', text: '<gpx/>' });
+    dialog.openPath = join(temporaryFolder({ 'kit.csv': 'kind,label' }), 'kit.csv');
+    expect(await desk().choose('inventory-csv')).toEqual({
+      as: 'chosen',
+      name: 'kit.csv',
+      text: 'kind,label',
+    });
   });
 
   it('offers the kind of file that is asked for', async () => {
-    await desk().choose('track-gpx');
     await desk().choose('inventory-csv');
-    expect(dialog.asked.map(({ filters }) => filters[0]?.extensions[0])).toEqual(['gpx', 'csv']);
+    expect(dialog.asked.map(({ filters }) => filters[0]?.extensions)).toEqual([['csv', 'txt']]);
   });
 });

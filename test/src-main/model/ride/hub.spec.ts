@@ -1,81 +1,193 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { HubPower } from '../../../../shared-types/hub-item.ts';
 import {
-  hubElectricalW,
-  loadedDragW,
-  plugPowerW,
-  type HubModel,
-} from '../../../../src-main/model/ride/hub.ts';
+  bestLoadOhm,
+  electricalRadPerS,
+  fittedAlternator,
+} from '../../../../src-main/model/ride/alternator.ts';
+import { generatorWheel, type ConverterModel, type HubModel } from '../../../../src-main/model/ride/hub.ts';
 import { expectNear } from '../../../support/near.ts';
+import { anyConverter, anyHub } from '../../../support/random-ride.ts';
 
 const rated: HubModel = {
   power: { as: 'rating', ratedW: 3 },
   wheelCircumferenceM: 2.155,
+  ratedCircumferenceM: 2.155,
   idleDragW10: 0.5,
   idleDragW30: 2.5,
 };
-const measured: HubModel = {
-  ...rated,
-  power: {
-    as: 'curve',
-    points: [
-      { speedKmh: 10, powerW: 1 },
-      { speedKmh: 20, powerW: 3 },
-      { speedKmh: 30, powerW: 4 },
-    ],
-  },
+const converter: ConverterModel = {
+  efficiency: 0.8,
+  startSpeedKmh: 10,
+  outputW: 10,
+  load: 'rated',
+  seriesCapacitorUF: 0,
 };
-const converter = { efficiency: 0.8, startSpeedKmh: 12, outputW: 2 };
+const anyKmh = fc.oneof(fc.constant(0), fc.double({ min: 0.001, max: 120, noNaN: true }));
 
-describe('hubElectricalW()', () => {
-  it('is nothing at rest', () => {
-    expect(hubElectricalW(0, rated)).toBe(0);
-    expect(hubElectricalW(0, measured)).toBe(0);
+/** A hub known by readings of speed in km/h and power in W. */
+function measured(readAt: 'hub' | 'plug', ...readings: readonly (readonly [number, number])[]): HubModel {
+  const points = readings.map(([speedKmh, powerW]) => ({ speedKmh, powerW }));
+  const power: HubPower = { as: 'curve', readAt, points };
+  return { ...rated, power };
+}
+
+/** Electrical over mechanical power that the model may claim: of the winding alone. */
+function windingEfficiency(hub: HubModel, { load, seriesCapacitorUF }: ConverterModel, kmh: number): number {
+  if (hub.power.as === 'curve' || load === 'rated') return 0.8;
+  const alternator = fittedAlternator(hub.power.ratedW, hub.ratedCircumferenceM);
+  const radPerS = electricalRadPerS(kmh, hub.wheelCircumferenceM, alternator);
+  const best = bestLoadOhm(radPerS, alternator, seriesCapacitorUF * 1e-6);
+  return best / (best + alternator.windingOhm);
+}
+
+describe('generatorWheel() without a converter', () => {
+  const wheel = generatorWheel(rated, null);
+  it('gives nothing and never starts', () => {
+    expect(wheel.startSpeedKmh).toBeNull();
+    for (const kmh of [0, 10, 60]) expect(wheel.plugW(kmh)).toBe(0);
   });
-
-  it('follows the rider’s points, straight between, level beyond', () => {
-    expectNear(hubElectricalW(5, measured), 0.5, 1e-9, 'W');
-    expectNear(hubElectricalW(15, measured), 2, 1e-9, 'W');
-    expectNear(hubElectricalW(50, measured), 4, 1e-9, 'W');
-  });
-
-  it('reaches its rating within 10 % at 15 km/h', () => {
-    // Ratings of hub generators are given at 15 km/h (JIS C 9502: within 5 % of rated voltage, so 10 % of power).
-    for (const ratedW of [1.5, 2.4, 3]) {
-      expectNear(
-        hubElectricalW(15, { ...rated, power: { as: 'rating', ratedW } }),
-        ratedW,
-        0.1 * ratedW,
-        'W',
-      );
-    }
-  });
-
-  it('never falls with speed', () => {
-    fc.assert(
-      fc.property(fc.double({ min: 0, max: 60, noNaN: true }), (kmh) => {
-        expect(hubElectricalW(kmh + 1, rated)).toBeGreaterThanOrEqual(hubElectricalW(kmh, rated));
-      }),
-    );
-  });
-
-  it('never exceeds the mechanical power it takes', () => {
-    fc.assert(
-      fc.property(fc.double({ min: 0, max: 80, noNaN: true }), (kmh) => {
-        for (const hub of [rated, measured]) {
-          expect(hubElectricalW(kmh, hub)).toBeLessThanOrEqual(loadedDragW(kmh, hub));
-        }
-      }),
-    );
+  it('drags as if switched off', () => {
+    for (const kmh of [0, 10, 60]) expect(wheel.onW(kmh)).toBe(wheel.offW(kmh));
   });
 });
 
-describe('plugPowerW()', () => {
-  it('is nothing below the start speed of the converter', () => {
-    expect(plugPowerW(11.9, measured, converter)).toBe(0);
+describe('drag of a hub switched off', () => {
+  it('is nothing at rest', () => expect(generatorWheel(rated, null).offW(0)).toBe(0));
+  it('is what was given at 10 and at 30 km/h', () => {
+    fc.assert(
+      fc.property(anyHub, (hub) => {
+        const { offW } = generatorWheel(hub, null);
+        expectNear(offW(10), hub.idleDragW10, 1e-9, 'at 10 km/h, W');
+        expectNear(offW(30), hub.idleDragW30, 1e-9, 'at 30 km/h, W');
+      }),
+    );
   });
-  it('is the converter’s share, up to its limit', () => {
-    expectNear(plugPowerW(15, measured, converter), 1.6, 1e-9, 'W');
-    expectNear(plugPowerW(30, measured, converter), 2, 1e-9, 'W');
+  it('is never a push, even from values that fall with speed', () => {
+    const odd = generatorWheel({ ...rated, idleDragW10: 5, idleDragW30: 0 }, null);
+    for (const kmh of [0, 10, 29, 31, 60, 120]) expect(odd.offW(kmh)).toBeGreaterThanOrEqual(0);
+  });
+});
+
+describe('generatorWheel() with a converter', () => {
+  it('gives nothing just below its start and all at it', () => {
+    const wheel = generatorWheel(rated, converter);
+    expect(wheel.plugW(10 - 1e-9)).toBe(0);
+    expect(wheel.onW(10 - 1e-9)).toBe(wheel.offW(10 - 1e-9));
+    expect(wheel.plugW(10)).toBeGreaterThan(1.5);
+    expect(wheel.onW(10)).toBeGreaterThan(wheel.offW(10) + 1.5);
+  });
+  it('drags more from its first km/h where it starts at rest', () => {
+    const wheel = generatorWheel(rated, { ...converter, startSpeedKmh: 0 });
+    expect(wheel.plugW(0)).toBe(0);
+    expect(wheel.onW(1)).toBeGreaterThan(wheel.offW(1));
+  });
+  it('draws no more than the converter can pass on', () => {
+    const wheel = generatorWheel(rated, { ...converter, outputW: 1 });
+    expectNear(wheel.plugW(40), 1, 1e-12, 'at the plug, W');
+    // 1 W at the plug is 1.25 W from the hub, and 1.5625 W through the winding of 12 of 15 ohm.
+    expectNear(wheel.onW(40) - wheel.offW(40), 1.5625, 1e-9, 'drag of charging, W');
+  });
+  it('gives more in a smaller wheel, which turns faster', () => {
+    const folding = { ...rated, wheelCircumferenceM: 1.33 };
+    expect(generatorWheel(folding, converter).plugW(15)).toBeGreaterThan(
+      generatorWheel(rated, converter).plugW(15),
+    );
+  });
+  it('gives the same in any wheel it is rated for', () => {
+    const small = { ...rated, wheelCircumferenceM: 1.33, ratedCircumferenceM: 1.33 };
+    const plugW = generatorWheel(rated, converter).plugW(15);
+    expectNear(generatorWheel(small, converter).plugW(15), plugW, 1e-9, 'at the plug, W');
+  });
+  it('gives half as much from a rating of half the watts', () => {
+    const half: HubModel = { ...rated, power: { as: 'rating', ratedW: 1.5 } };
+    const plugW = generatorWheel(rated, converter).plugW(15);
+    expectNear(generatorWheel(half, converter).plugW(15), plugW / 2, 1e-9, 'at the plug, W');
+  });
+});
+
+describe('generatorWheel() with a measured curve', () => {
+  const always = { ...converter, startSpeedKmh: 0 };
+  const wheelOf = (hub: HubModel) => generatorWheel(hub, always);
+
+  it('starts from nothing at rest below its first reading', () => {
+    const wheel = wheelOf(measured('hub', [10, 1], [20, 3]));
+    expect(wheel.plugW(0)).toBe(0);
+    expect(wheel.plugW(5)).toBeGreaterThan(0);
+    expect(wheel.plugW(5)).toBeLessThan(0.8);
+  });
+  it('takes a reading at rest as it is', () => {
+    expect(wheelOf(measured('hub', [0, 0], [20, 3])).plugW(0)).toBe(0);
+  });
+  it('is level beyond its last reading', () => {
+    const wheel = wheelOf(measured('hub', [10, 1], [20, 3]));
+    expectNear(wheel.plugW(80), 2.4, 1e-12, 'at the plug, W');
+  });
+  it('passes on the converter’s share of readings at the hub', () => {
+    expectNear(wheelOf(measured('hub', [10, 1], [20, 3])).plugW(20), 2.4, 1e-12, 'at the plug, W');
+  });
+  it('gives readings at the plug as read, and drags for the loss', () => {
+    const wheel = wheelOf(measured('plug', [10, 1], [20, 3]));
+    expectNear(wheel.plugW(20), 3, 1e-12, 'at the plug, W');
+    // 3 W over 0.8 in the converter and 0.8 in the winding.
+    expectNear(wheel.onW(20) - wheel.offW(20), 4.6875, 1e-9, 'drag of charging, W');
+  });
+  it('falls where the readings fall', () => {
+    const wheel = wheelOf(measured('hub', [10, 1], [20, 4], [30, 2]));
+    expectNear(wheel.plugW(30), 1.6, 1e-12, 'at 30 km/h, W');
+    expect(wheel.plugW(25)).toBeLessThan(wheel.plugW(20));
+    expect(wheel.onW(30) - wheel.offW(30)).toBeLessThan(wheel.onW(20) - wheel.offW(20));
+  });
+  it('keeps a plateau of the readings', () => {
+    const wheel = wheelOf(measured('hub', [10, 2], [20, 2], [30, 3]));
+    for (const kmh of [10, 13, 17, 20]) expectNear(wheel.plugW(kmh), 1.6, 1e-12, `at ${kmh} km/h, W`);
+  });
+  it('minds neither load nor capacitor: both were there when read', () => {
+    const hub = measured('plug', [10, 1], [20, 3]);
+    const tuned = generatorWheel(hub, { ...always, load: 'tracking', seriesCapacitorUF: 220 });
+    for (const kmh of [5, 15, 25]) expect(tuned.plugW(kmh)).toBe(wheelOf(hub).plugW(kmh));
+  });
+});
+
+describe('any generator wheel', () => {
+  it('gives no more than mechanical power, winding and converter leave', () => {
+    fc.assert(
+      fc.property(anyHub, anyConverter, anyKmh, (hub, any, kmh) => {
+        const wheel = generatorWheel(hub, any);
+        const left = wheel.onW(kmh) * windingEfficiency(hub, any, kmh) * any.efficiency;
+        expect(wheel.plugW(kmh)).toBeLessThanOrEqual(left + 1e-9);
+      }),
+      { numRuns: 500 },
+    );
+  });
+  it('takes all the power it gives from its drag of charging', () => {
+    fc.assert(
+      fc.property(anyHub, anyConverter, anyKmh, (hub, any, kmh) => {
+        const wheel = generatorWheel(hub, any);
+        const chargingW = wheel.onW(kmh) - wheel.offW(kmh);
+        const left = chargingW * windingEfficiency(hub, any, kmh) * any.efficiency;
+        expectNear(wheel.plugW(kmh), left, 1e-9, 'at the plug, W');
+      }),
+      { numRuns: 500 },
+    );
+  });
+  it('stays within the output of its converter', () => {
+    fc.assert(
+      fc.property(anyHub, anyConverter, anyKmh, (hub, any, kmh) => {
+        const plugW = generatorWheel(hub, any).plugW(kmh);
+        expect(plugW).toBeGreaterThanOrEqual(-1e-12);
+        expect(plugW).toBeLessThanOrEqual(any.outputW * (1 + 1e-12));
+      }),
+    );
+  });
+  it('drags charging at least as much as switched off', () => {
+    fc.assert(
+      fc.property(anyHub, anyConverter, anyKmh, (hub, any, kmh) => {
+        const wheel = generatorWheel(hub, any);
+        expect(wheel.offW(kmh)).toBeGreaterThanOrEqual(0);
+        expect(wheel.onW(kmh)).toBeGreaterThanOrEqual(wheel.offW(kmh) - 1e-12);
+      }),
+    );
   });
 });

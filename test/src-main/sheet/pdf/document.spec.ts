@@ -15,16 +15,16 @@ describe('sheetDocument', () => {
     expect(info?.title).not.toContain('\u202f');
   });
 
-  it('goes from answer to figures to cautions', () => {
+  it('goes from answer to figures to cautions to grounds', () => {
     const texts = textsOf(sheetDocument(comparisonFixture(), stamp).content);
     const order = [
       documentTitle(comparisonFixture()),
       'Take the generator hub.',
       'Energy margin',
-      'Mean day, Wh at the plug',
+      'Mean day: Wh at the plug, and minutes later on the road',
       'To pack, g',
-      'Assumptions',
       'Cautions',
+      'Assumptions',
     ].map((text) => texts.indexOf(text));
     expect(order).not.toContain(-1);
     expect(order).toEqual(order.toSorted((a, b) => a - b));

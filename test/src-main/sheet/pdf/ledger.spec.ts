@@ -10,12 +10,14 @@ function cells(content: unknown): string[] {
 describe('ledger', () => {
   it('shows zeros for a tour without days', () => {
     const hub = scenarioFixture('hub', { days: [] });
-    expect(cells(ledger(comparisonFixture({ scenarios: [hub] }))).slice(-7)).toEqual(Array(7).fill('0.0'));
+    expect(cells(ledger(comparisonFixture({ scenarios: [hub] }))).slice(-9, -2)).toEqual(
+      Array(7).fill('0.0'),
+    );
   });
 
   it('heads each column with its flow', () => {
-    expect(cells(ledger(comparisonFixture())).slice(0, 9)).toEqual([
-      'Mean day, Wh at the plug',
+    expect(cells(ledger(comparisonFixture())).slice(0, 11)).toEqual([
+      'Mean day: Wh at the plug, and minutes later on the road',
       'Scenario',
       'Use',
       'Wall',
@@ -24,6 +26,8 @@ describe('ledger', () => {
       'Lost',
       'Spilled',
       'Unserved',
+      'Later by grams',
+      'by hub, on/off',
     ]);
   });
 
@@ -40,7 +44,7 @@ describe('ledger', () => {
       unserved: 1234.5,
     }));
     const hub = scenarioFixture('hub', { days });
-    expect(cells(ledger(comparisonFixture({ scenarios: [hub] }))).slice(-8)).toEqual([
+    expect(cells(ledger(comparisonFixture({ scenarios: [hub] }))).slice(-10, -2)).toEqual([
       'Generator hub',
       '31.0',
       '0.0',

@@ -32,12 +32,12 @@ describe('sheet.save', () => {
     }
   });
 
-  it('makes a PDF of one page of the demo', async () => {
+  it('makes a PDF of two pages of the demo', async () => {
     const { value, saved } = openedWorkbench();
     await value('sheet.save', { ...all, format: 'pdf' });
     expect(saved[0]).toMatchObject({ mediaType: 'application/pdf' });
     expect(new TextDecoder('latin1').decode(saved[0]!.bytes.subarray(0, 5))).toBe('%PDF-');
-    expect(new TextDecoder('latin1').decode(saved[0]!.bytes).match(/\/Type \/Page\b/g)).toHaveLength(1);
+    expect(new TextDecoder('latin1').decode(saved[0]!.bytes).match(/\/Type \/Page\b/g)).toHaveLength(2);
   });
 });
 
@@ -50,7 +50,7 @@ describe('files.choose', () => {
     const { call } = openedWorkbench({
       choose: () => Promise.reject(new FileFault('too-large', 'Over 20 MB.')),
     });
-    expect(await call('files.choose', { purpose: 'track-gpx' })).toMatchObject({
+    expect(await call('files.choose', { purpose: 'inventory-csv' })).toMatchObject({
       error: { code: 'too-large' },
     });
   });

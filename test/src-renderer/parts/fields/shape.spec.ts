@@ -21,7 +21,9 @@ const drawnByHand = new Set([
   'place',
   'terrain',
   'track',
-  'grades',
+  'heightsM',
+  'pieces',
+  'stretches',
   'nights',
   'pattern',
   'kit',
@@ -137,5 +139,30 @@ describe('shapeOf()', () => {
     const curve = 'options' in power ? power.options.find(({ value }) => value === 'curve') : undefined;
     const points = shapeAt(curve?.fields ?? [], 'points');
     expect('fields' in points && keys(points.fields)).toEqual(['speedKmh', 'powerW']);
+  });
+
+  it('draws the parts of a wheel as groups with a price', () => {
+    const rim = shapeAt(hub, 'rim');
+    expect('fields' in rim && rim.fields.map(({ key, shape }) => [key, shape.as])).toEqual([
+      ['cost', 'money'],
+      ['massG', 'number'],
+      ['replacesG', 'number'],
+    ]);
+  });
+
+  // A share ends at 1 and is shown in per cent; these end elsewhere and are shown as they are.
+  it.each(['pavedRolling', 'drivetrainEfficiency'])('draws %s of a bicycle as a plain number', (key) => {
+    const bicycle = shapeAt(fieldsOf(tourDraft), 'bicycle');
+    expect('fields' in bicycle && shapeAt(bicycle.fields, key).as).toBe('number');
+  });
+
+  it('finds the ways in which wind can blow on a leg', () => {
+    const blowing = shapeAt(fieldsOf(tourDraft.shape.legs.element), 'wind');
+    const options = 'options' in blowing ? blowing.options : [];
+    expect(options.map(({ value, fields }) => [value, keys(fields)])).toEqual([
+      ['calm', []],
+      ['along', ['headwindKmh']],
+      ['around', ['windKmh']],
+    ]);
   });
 });

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { deviceUse, hubPower, itemKinds } from '../../../../shared-types/item.ts';
+import { deviceUse, itemKinds } from '../../../../shared-types/item.ts';
+import { hubPower } from '../../../../shared-types/hub-item.ts';
 import { port } from '../../../../shared-types/port.ts';
-import { dayStop } from '../../../../shared-types/tour.ts';
+import { dayStop, wind } from '../../../../shared-types/tour.ts';
 import { nextEntry, valueForOption } from '../../../../src-renderer/parts/fields/start-values.ts';
 
 const capacity = itemKinds.device.shape.capacity;
@@ -12,6 +13,9 @@ describe('valueForOption()', () => {
     ['day', deviceUse],
     ['rating', hubPower],
     ['curve', hubPower],
+    ['calm', wind],
+    ['along', wind],
+    ['around', wind],
   ])('offers a value for %s that is not refused', (option, schema) => {
     expect(schema.safeParse(valueForOption(undefined, option)).success).toBe(true);
   });
@@ -50,6 +54,6 @@ describe('nextEntry()', () => {
   it('raises the speed of a further point, as a curve demands', () => {
     const points = [{ speedKmh: 5, powerW: 1 }];
     points.push(nextEntry('points', points[0]) as (typeof points)[0]);
-    expect(hubPower.safeParse({ as: 'curve', points }).success).toBe(true);
+    expect(hubPower.safeParse({ as: 'curve', readAt: 'hub', points }).success).toBe(true);
   });
 });

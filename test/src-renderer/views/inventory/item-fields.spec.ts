@@ -19,7 +19,7 @@ describe('itemFields()', () => {
     expect(keysOf(kind, false)).toHaveLength(keysOf(kind, true).length - 1);
   });
 
-  it('adds nothing of its own to a cable', () => {
-    expect(itemFields('accessory', false).own).toEqual([]);
+  it('asks of a cable only whether the hub needs it', () => {
+    expect(itemFields('accessory', false).own.map(({ key }) => key)).toEqual(['forHub']);
   });
 });

@@ -36,7 +36,9 @@ describe('keyFigure()', () => {
       { speedKmh: 30, powerW: 5.5 },
       { speedKmh: 40, powerW: 5 },
     ];
-    expect(figure({ ...hub, power: { as: 'curve', points } })).toBe('measured, up to 5.5 W');
+    const measured = (readAt: string) => figure({ ...hub, power: { as: 'curve', readAt, points } });
+    expect(measured('hub')).toBe('measured at the hub, up to 5.5 W');
+    expect(measured('plug')).toBe('measured at the plug, up to 5.5 W');
   });
 
   it('gives what turns hub and wall power into USB power', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  bicycleFields,
   coordinateFields,
   legFields,
   legStops,
@@ -7,6 +8,7 @@ import {
   terrainClassFields,
   tourFields,
   tourNotes,
+  windFields,
 } from '../../../../src-renderer/views/tours/leg-fields.ts';
 
 const keys = (fields: typeof legFields): string[] => fields.map(({ key }) => key);
@@ -15,6 +17,8 @@ describe('fields of a tour', () => {
   // A field renamed in the contract would otherwise vanish from the screen without a word.
   it('finds every field the screens draw one by one', () => {
     expect(keys(tourFields)).toEqual(['label', 'startDate', 'riderMassKg', 'bicycleMassKg', 'riderW']);
+    expect(keys(bicycleFields)).toEqual(['bicycle']);
+    expect(keys(windFields)).toEqual(['wind']);
     expect(keys(tourNotes)).toEqual(['notes']);
     expect(keys(legFields)).toEqual(['label', 'days', 'ridingHours']);
     expect(keys(legStops)).toEqual(['dayStops']);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { placeText, terrainText } from '../../../../src-renderer/views/tours/leg-text.ts';
 import { startingTour } from '../../../../src-renderer/views/tours/new-tour.ts';
+import { trackFixture } from '../../../support/track-fixture.ts';
 
 const leg = startingTour('2027-06-01').legs[0]!;
 
@@ -24,17 +25,11 @@ describe('terrainText()', () => {
   });
 
   it('gives length and climb of a track', () => {
-    const track = {
-      name: 'pass.gpx',
-      distanceKm: 412.3,
-      ascentM: 5230,
-      descentM: 4980,
-      meanElevationM: 640,
-      meanLatDeg: 41.2,
-      meanLonDeg: 44.9,
-      grades: [{ gradePct: 0, share: 1 }],
-    };
-    const text = terrainText({ ...leg, terrain: { as: 'track', terrainClass: 'hilly', track } }, 'en-GB');
+    const track = trackFixture({ distanceKm: 412.3, ascentM: 5230 });
+    const text = terrainText(
+      { ...leg, terrain: { as: 'track', terrainClass: 'hilly', pace: 'computed', track } },
+      'en-GB',
+    );
     expect(text.replaceAll('\u00a0', ' ')).toBe('Track, 412 km, 5,230 m up');
   });
 });

@@ -1,7 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { longestTourDays, tourDays, tourDraft, type Leg } from '../../../../shared-types/tour.ts';
+import {
+  longestTourDays,
+  tourDays,
+  tourDraft,
+  usualBicycle,
+  type Leg,
+} from '../../../../shared-types/tour.ts';
 import { copyOf, nextLeg, startingTour } from '../../../../src-renderer/views/tours/new-tour.ts';
 import { demoTours } from '../../../../db/demo/demo.ts';
+import { trackFixture } from '../../../support/track-fixture.ts';
 
 const start = startingTour('2027-06-01');
 
@@ -9,6 +16,10 @@ describe('startingTour()', () => {
   it('is a tour the contract takes as it is', () => {
     expect(tourDraft.safeParse(start).success).toBe(true);
     expect(start.startDate).toBe('2027-06-01');
+  });
+
+  it('starts with a usual bicycle in calm air', () => {
+    expect([start.bicycle, start.legs[0]?.wind]).toEqual([usualBicycle, { as: 'calm' }]);
   });
 });
 
@@ -20,18 +31,17 @@ describe('nextLeg()', () => {
   });
 
   it('leaves the track of the last leg behind', () => {
-    const track = {
-      name: 'pass.gpx',
-      distanceKm: 80,
-      ascentM: 1200,
-      descentM: 1100,
-      meanElevationM: 700,
-      meanLatDeg: 41,
-      meanLonDeg: 45,
-      grades: [{ gradePct: 0, share: 1 }],
+    const track = trackFixture();
+    const last: Leg = {
+      ...start.legs[0]!,
+      terrain: { as: 'track', terrainClass: 'mountain', pace: 'computed', track },
     };
-    const last: Leg = { ...start.legs[0]!, terrain: { as: 'track', terrainClass: 'mountain', track } };
     expect(nextLeg([last]).terrain).toEqual({ as: 'class', terrainClass: 'mountain' });
+  });
+
+  it('keeps the wind of the last leg', () => {
+    const last: Leg = { ...start.legs[0]!, wind: { as: 'along', headwindKmh: 12 } };
+    expect(nextLeg([last]).wind).toEqual({ as: 'along', headwindKmh: 12 });
   });
 
   it('goes on as the last leg did, under its own name', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Station } from '../../../../shared-types/climate.ts';
 import { place } from '../../../../shared-types/tour.ts';
-import { placeAs } from '../../../../src-renderer/views/tours/place.ts';
+import { placeAs, placeOfTrack } from '../../../../src-renderer/views/tours/place.ts';
 
 const station = (name: string, latDeg: number, lonDeg: number): Station => ({
   place: name,
@@ -51,5 +51,22 @@ describe('placeAs()', () => {
       lonDeg: 20,
       elevationM: 300,
     });
+  });
+});
+
+describe('placeOfTrack()', () => {
+  const centre = { meanLatDeg: 44.5, meanLonDeg: 7.25, meanElevationM: 1200 };
+  const lying = { as: 'coordinates', latDeg: 44.5, lonDeg: 7.25 };
+
+  it('keeps the height of the leg where the track has none', () => {
+    const without = { ...centre, meanElevationM: null };
+    const given = { ...at(45, 6), elevationM: 850 };
+    expect(placeOfTrack(without, given, stations)).toEqual({ ...lying, elevationM: 850 });
+    const byStation = { as: 'station', station: 'East' } as const;
+    expect(placeOfTrack(without, byStation, stations)).toEqual({ ...lying, elevationM: 300 });
+  });
+
+  it('takes the middle and the mean height of the track', () => {
+    expect(placeOfTrack(centre, at(45, 6), stations)).toEqual({ ...lying, elevationM: 1200 });
   });
 });

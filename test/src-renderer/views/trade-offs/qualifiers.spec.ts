@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import type { Cost, CostLine, LegYield } from '../../../../shared-types/comparison.ts';
 import {
   costQualifier,
-  dragMinutes,
   gramsQualifier,
   marginQualifier,
+  minutesADay,
 } from '../../../../src-renderer/views/trade-offs/qualifiers.ts';
 import { demoResult } from '../../support/demo-comparison.ts';
 
@@ -46,24 +46,40 @@ describe('costQualifier()', () => {
   });
 });
 
-describe('drag', () => {
-  const leg = (days: number, minutes: number): LegYield => ({
-    ...demoResult('demo-hub').legs[0]!,
-    days,
-    dragMinutes: minutes,
-  });
+const leg = (days: number, massMinutes: number, dragMinutes: number): LegYield => ({
+  ...demoResult('demo-hub').legs[0]!,
+  days,
+  massMinutes,
+  dragMinutes,
+});
 
-  it('costs nothing on a tour of no days', () => {
-    expect(dragMinutes([])).toBe(0);
+describe('minutesADay()', () => {
+  it('is nothing on a tour of no days', () => {
+    expect(minutesADay([], 'dragMinutes')).toBe(0);
   });
 
   it('is the mean of the days, not of the legs', () => {
-    expect(dragMinutes([leg(9, 10), leg(1, 0)])).toBe(9);
+    const legs = [leg(9, 2, 10), leg(1, 12, 0)];
+    expect(minutesADay(legs, 'dragMinutes')).toBe(9);
+    expect(minutesADay(legs, 'massMinutes')).toBe(3);
+  });
+});
+
+describe('gramsQualifier()', () => {
+  const plain = (...minutes: [number, number]): string =>
+    gramsQualifier([leg(5, ...minutes)], 'en-GB').replaceAll('\u00a0', ' ');
+
+  it('leaves unsaid what is less than felt', () => {
+    expect(plain(0.4, 0.4)).toBe('');
+    expect(plain(-2, 0)).toBe('');
   });
 
-  it('is left unsaid while it is less than felt', () => {
-    expect(gramsQualifier([leg(5, 0.4)])).toBe('');
-    expect(gramsQualifier([leg(5, 4.2)], 'en-GB')).toBe('drag costs 4 min a day');
+  it.each([
+    ['grams alone', 2.6, 0, 'costs 3 min a day'],
+    ['drag alone', 0.1, 4.2, 'drag costs 4 min a day'],
+    ['grams and drag apart', 2.6, 8.4, 'costs 3 min a day, its drag 8 min more'],
+  ])('says what is lost by %s', (_, mass, drag, text) => {
+    expect(plain(mass, drag)).toBe(text);
   });
 });
 

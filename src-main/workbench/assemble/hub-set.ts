@@ -1,0 +1,46 @@
+import type { ItemOf } from '../../../shared-types/item.ts';
+import type { Money } from '../../../shared-types/money.ts';
+import type { HubPart } from '../../model/judge/hub-cost.ts';
+import { frontWheelShare } from '../../model/judge/mass.ts';
+import { ofKind, type CarriedItem } from './kit.ts';
+
+/** What belongs to the generator hub of a kit, part by part: hub, wheel, converter, cables. Nothing without a hub. */
+export function hubSet(lines: readonly CarriedItem[]): readonly HubPart[] {
+  const hubs = ofKind(lines, 'generator-hub');
+  if (hubs.length === 0) return [];
+  return [
+    ...hubs.flatMap(wheelParts),
+    ...ofKind(lines, 'converter').map(wholeItem),
+    ...ofKind(lines, 'accessory')
+      .filter(({ item }) => item.forHub)
+      .map(wholeItem),
+  ];
+}
+
+type Hub = ItemOf<'generator-hub'>;
+
+function wheelParts({ item, carried }: CarriedItem<Hub>): readonly HubPart[] {
+  const share = frontWheelShare[item.mount];
+  const part = (name: string, price: Money | null, netG: number): HubPart => ({
+    part: name,
+    price: price === null ? null : { ...price, minor: price.minor * carried },
+    netG: netG * carried,
+    frontWheelShare: share,
+  });
+  return [
+    part(item.label, item.price, item.massG),
+    part('Hub that comes off', null, -item.replacesG),
+    part('Rim, net of the old one', item.rim.cost, item.rim.massG - item.rim.replacesG),
+    part('Spokes, net of the old ones', item.spokes.cost, item.spokes.massG - item.spokes.replacesG),
+    part('Wheel building', item.labour, 0),
+  ];
+}
+
+function wholeItem({ item, carried }: CarriedItem): HubPart {
+  return {
+    part: item.label,
+    price: { ...item.price, minor: item.price.minor * carried },
+    netG: item.massG * carried,
+    frontWheelShare: frontWheelShare[item.mount],
+  };
+}

@@ -1,0 +1,83 @@
+import { dayMonth } from '../../../../shared-types/dates.ts';
+import { wattHours } from '../../../../shared-types/figures.ts';
+import type { LegHub, LegRide } from '../../../../shared-types/leg-ride.ts';
+import { axisLooks } from '../../../parts/charts/axis-looks.ts';
+import type { Drawing } from '../../../parts/charts/drawing.ts';
+import type { Figure } from '../../../parts/charts/figure.ts';
+import type { LegendEntry } from '../../../parts/charts/legend.ts';
+import type { Palette } from '../../../parts/charts/palette.ts';
+import { needText } from './facts.ts';
+
+const hubLabel = 'The hub';
+const needLabel = 'What the devices ask for';
+
+type Ridden = Pick<LegRide, 'days' | 'needWhADay'>;
+
+/** What the hub gives on each day, where the days differ. */
+export function daysFigure(ride: Ridden, hub: LegHub, locale?: string): Figure {
+  return {
+    title: daysFinding(ride, hub, locale),
+    subtitle: 'Wh at the plug by day. Line: what the devices ask for on a mean day of the tour.',
+    fileName: 'hub-by-day',
+    legend,
+    table: () => ({
+      columns: ['Date', 'Hub, Wh', `${needLabel}, Wh`, 'Distance, km', 'Speed, km/h'],
+      rows: ride.days.map(({ date, hubWh, km, speedKmh }) => [date, hubWh, ride.needWhADay, km, speedKmh]),
+    }),
+    draw: (palette) => drawDays(ride, palette, locale),
+  };
+}
+
+const legend: readonly LegendEntry[] = [
+  { label: hubLabel, colour: '--hub', mark: 'bar', dash: [] },
+  { label: needLabel, colour: '--ink', mark: 'line', dash: [] },
+];
+
+export function daysFinding({ days, needWhADay }: Ridden, { shortDays }: LegHub, locale?: string): string {
+  const need = needText(needWhADay, locale);
+  if (shortDays === 0) return `The hub alone gives ${need} or more on every day`;
+  return shortDays === days.length
+    ? `Falls short of ${need} on every day`
+    : `Falls short of ${need} on ${shortDays} of ${days.length} days`;
+}
+
+function drawDays({ days, needWhADay }: Ridden, palette: Palette, locale?: string): Drawing {
+  const axes = axisLooks(palette);
+  return {
+    type: 'bar',
+    data: {
+      labels: days.map(({ date }) => dayMonth(date, locale)),
+      datasets: [
+        {
+          type: 'line',
+          label: needLabel,
+          data: days.map(() => needWhADay),
+          borderColor: palette('--ink'),
+          backgroundColor: palette('--ink'),
+          borderWidth: 1.5,
+          pointRadius: 0,
+        },
+        {
+          type: 'bar',
+          label: hubLabel,
+          data: days.map(({ hubWh }) => hubWh),
+          backgroundColor: palette('--hub'),
+          categoryPercentage: 0.9,
+          barPercentage: 0.85,
+        },
+      ],
+    },
+    options: {
+      ...axes.options,
+      scales: { x: axes.x, y: { ...axes.y, min: 0 } },
+      plugins: {
+        tooltip: {
+          callbacks: {
+            label: ({ dataset, parsed }) =>
+              `${dataset.label ?? ''}: ${wattHours(parsed.y ?? Number.NaN, locale)}`,
+          },
+        },
+      },
+    },
+  };
+}

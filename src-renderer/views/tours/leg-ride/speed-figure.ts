@@ -1,0 +1,52 @@
+import type { LegRide } from '../../../../shared-types/leg-ride.ts';
+import type { ChartTable } from '../../../parts/charts/chart-table.ts';
+import type { Figure } from '../../../parts/charts/figure.ts';
+import type { LegendEntry } from '../../../parts/charts/legend.ts';
+import { hubAt, hubFigures } from './hub-curve.ts';
+import { bandMiddlesKmh } from './speed-bands.ts';
+import { drawSpeeds, ridingLabel } from './speed-drawing.ts';
+import { speedFinding } from './speed-finding.ts';
+
+type Ridden = Pick<LegRide, 'speeds' | 'hub'>;
+
+/** How fast the leg is ridden, and what a hub gives and takes at each speed. */
+export function speedFigure(ride: Ridden, locale?: string): Figure {
+  return {
+    title: speedFinding(ride, locale),
+    subtitle:
+      ride.hub === null
+        ? 'Riding time by speed, %.'
+        : 'Bars: riding time by speed, % (left). Lines: power of the hub by speed, W (right).',
+    fileName: 'speed-and-hub-power',
+    legend: speedLegend(ride),
+    table: () => speedTable(ride),
+    draw: (palette) => drawSpeeds(ride, palette, locale),
+  };
+}
+
+function speedLegend({ hub }: Ridden): readonly LegendEntry[] {
+  const bars: LegendEntry = { label: ridingLabel, colour: '--wall', mark: 'bar', dash: [] };
+  if (hub === null) return [bars];
+  const lines = hubFigures.map(({ label, colour, dash }): LegendEntry => ({
+    label,
+    colour,
+    mark: 'line',
+    dash,
+  }));
+  return [bars, ...lines];
+}
+
+/** A row for each band, with what the hub does at its middle. */
+function speedTable({ speeds, hub }: Ridden): ChartTable {
+  const curve = hub?.curve ?? [];
+  const shown = hub === null ? [] : hubFigures;
+  const middles = bandMiddlesKmh(speeds);
+  return {
+    columns: ['Speed, km/h', `${ridingLabel}, %`, ...shown.map(({ label }) => `${label}, W`)],
+    rows: speeds.map(({ fromKmh, toKmh, share }, place) => [
+      `${fromKmh} to ${toKmh}`,
+      share * 100,
+      ...shown.map(({ key }) => hubAt(curve, key, middles[place]!)),
+    ]),
+  };
+}

@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest';
+import { trackNotes } from '../../shared-types/track-notes.ts';
+
+const notes = (heightShare: number, timedShare: number): string[] =>
+  trackNotes({ heightShare, timedShare }).map((note) => note.replaceAll('\u202f', ' '));
+
+describe('trackNotes()', () => {
+  it('has nothing to say of a whole recording', () => {
+    expect(notes(1, 1)).toEqual([]);
+  });
+
+  it('says when a track has neither heights nor speeds', () => {
+    expect(notes(0, 0)).toEqual([
+      'This track carries no heights: slopes come from the terrain class.',
+      'This track carries no recorded speeds: it is ridden at your power.',
+    ]);
+  });
+
+  it('says how many points lack a height', () => {
+    expect(notes(0.88, 1)).toEqual([
+      '12 % of its points carry no height: the slope there runs straight between those that do.',
+    ]);
+  });
+
+  it('never writes a small share as none', () => {
+    expect(notes(0.9999, 0.001)).toEqual([
+      'Less than 1 % of its points carry no height: the slope there runs straight between those that do.',
+      'This track carries recorded speeds on less than 1 % of its distance; the rest is ridden at your power.',
+    ]);
+  });
+
+  it('says on how much of the distance there are speeds', () => {
+    expect(notes(1, 0.4)).toEqual([
+      'This track carries recorded speeds on 40 % of its distance; the rest is ridden at your power.',
+    ]);
+  });
+
+  it('passes over the few metres of a stop', () => {
+    expect(notes(1, 0.996)).toEqual([]);
+    expect(notes(1, 0.99)).toHaveLength(1);
+  });
+});

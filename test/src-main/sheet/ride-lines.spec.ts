@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest';
+import type { Comparison, LegYield } from '../../../shared-types/comparison.ts';
+import { dailyMinutes, hubCostLines, laterLines } from '../../../src-main/sheet/ride-lines.ts';
+
+const leg = (days: number, minutes: number) =>
+  ({ days, massMinutes: minutes, dragMinutes: 2 * minutes, offMinutes: minutes / 2 }) as LegYield;
+
+const hubCost = {
+  lines: [
+    { part: 'Hub', price: { minor: 11_000, currency: 'EUR' }, netG: 460 },
+    { part: 'Hub that comes off', price: null, netG: -150 },
+  ],
+  total: { minor: 11_000, currency: 'EUR' },
+  notConverted: [{ minor: 900, currency: 'JPY' }],
+  netG: 310,
+  frontWheelG: 300,
+};
+
+const comparison = (scenarios: readonly object[]) => ({ scenarios }) as unknown as Comparison;
+
+describe('dailyMinutes()', () => {
+  it('is nothing without legs', () => expect(dailyMinutes([], 'massMinutes')).toBe(0));
+  it('weights the legs by their days', () =>
+    expect(dailyMinutes([leg(1, 4), leg(3, 8)], 'massMinutes')).toBe(7));
+});
+
+describe('laterLines()', () => {
+  it('speaks of grams only without a hub', () => {
+    expect(laterLines(comparison([{ label: 'Panel', legs: [leg(2, 1.5)], hubCost: null }]))).toEqual([
+      'Panel: 1.5 min a day later by its grams.',
+    ]);
+  });
+
+  it('tells the hub charging and switched off apart', () => {
+    expect(laterLines(comparison([{ label: 'Hub', legs: [leg(2, 3)], hubCost }]))).toEqual([
+      'Hub: 3.0 min a day later by its grams, 6.0 by the hub charging (1.5 switched off).',
+    ]);
+  });
+});
+
+describe('hubCostLines()', () => {
+  it('has nothing to say without a hub', () => {
+    expect(hubCostLines(comparison([{ label: 'Panel', hubCost: null }]))).toEqual([]);
+  });
+
+  it('names the sum, other currencies, and every part', () => {
+    const [line] = hubCostLines(comparison([{ label: 'Hub', hubCost }]));
+    const plain = line!.replaceAll('\u00a0', ' ');
+    expect(plain).toMatch(/^Hub: the hub really costs .*110.* and .*900.* and 310 g, of these 300 g/);
+    expect(plain).toMatch(/Hub that comes off .150 g\.$/);
+  });
+});
