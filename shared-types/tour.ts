@@ -20,7 +20,10 @@ export const terrainClass = choice(
     mountain: 'Mountain',
     'rough-track': 'Rough track',
   },
-  { label: 'Terrain' },
+  {
+    label: 'Terrain',
+    hint: 'Climb per km: flat 1.5 m, rolling 7, hilly 15, mountain 23; rough track 11, on gravel.',
+  },
 );
 export type TerrainClass = z.infer<typeof terrainClass>;
 

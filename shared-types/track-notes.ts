@@ -4,13 +4,19 @@ import type { TrackProfile } from './track.ts';
 /** Below this a share would be written as 0 %. */
 const smallestWritten = 0.005;
 
-/** What to know of a track whose file lacks heights or times. */
+/** What to know of a track of which heights, times or more are missing. */
 export function trackNotes({
   heightShare,
+  heightsM,
   timedShare,
-}: Pick<TrackProfile, 'heightShare' | 'timedShare'>): readonly string[] {
+}: Pick<TrackProfile, 'heightShare' | 'heightsM' | 'timedShare'>): readonly string[] {
+  if (heightShare > 0 && heightsM.length === 0) return [fromEarlierVersion];
   return [...heightNotes(heightShare), ...speedNotes(timedShare)];
 }
+
+/** Only the shares of grades were kept then. */
+const fromEarlierVersion =
+  'This track was taken in by an earlier version, so its days are all alike: choose its file again for its profile and speeds.';
 
 function heightNotes(heightShare: number): readonly string[] {
   if (heightShare === 0) return ['This track carries no heights: slopes come from the terrain class.'];

@@ -2,11 +2,17 @@ import { describe, expect, it } from 'vitest';
 import { trackNotes } from '../../shared-types/track-notes.ts';
 
 const notes = (heightShare: number, timedShare: number): string[] =>
-  trackNotes({ heightShare, timedShare }).map((note) => note.replaceAll('\u202f', ' '));
+  trackNotes({ heightShare, timedShare, heightsM: [420, 560] }).map((note) => note.replaceAll('\u202f', ' '));
 
 describe('trackNotes()', () => {
   it('has nothing to say of a whole recording', () => {
     expect(notes(1, 1)).toEqual([]);
+  });
+
+  it('says when only the grades of a track were kept', () => {
+    expect(trackNotes({ heightShare: 1, timedShare: 0, heightsM: [] })).toEqual([
+      expect.stringMatching(/taken in by an earlier version/),
+    ]);
   });
 
   it('says when a track has neither heights nor speeds', () => {
