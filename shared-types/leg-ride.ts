@@ -41,7 +41,7 @@ export interface LegHub {
   /** Share of the riding time at or above the start speed. */
   readonly aboveStartShare: number;
   readonly curve: readonly HubPoint[];
-  /** Days of the leg on which the hub alone gives less than the devices ask for. */
+  /** Days of the leg on which the hub alone gives less than `needWhADay`. */
   readonly shortDays: number;
 }
 
@@ -77,7 +77,7 @@ export interface LegRide {
   readonly on: Pace | null;
   readonly hub: LegHub | null;
   readonly power: RidePower;
-  /** What the devices ask for on a mean day of the tour, Wh. */
+  /** What must come out of the hub's plug on a mean day of the tour for all the devices ask for, Wh: losses in chargers and bank counted. */
   readonly needWhADay: number;
   readonly days: readonly RideDay[];
   readonly speeds: readonly SpeedShare[];

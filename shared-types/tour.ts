@@ -83,7 +83,7 @@ export const wind = z.discriminatedUnion(
         unit: 'km/h',
         min: 0,
         max: 60,
-        hint: 'At the height of the rider.',
+        hint: 'At the height of the rider; what blows across the road is not counted.',
       }),
     }),
   ],
@@ -160,14 +160,14 @@ export const bicycle = z.strictObject({
     min: 0.2,
     max: 1.2,
     step: 0.001,
-    hint: 'Upright with bags 0.45 to 0.75; 557 cyclists had 0.56 in the mean.',
+    hint: '557 cyclists on the road had 0.56 in the mean; as a rule 0.45 to 0.75 with bags.',
   }),
   pavedRolling: quantity({
     label: 'Rolling resistance on pavement',
     min: 0.002,
     max: 0.03,
     step: 0.0001,
-    hint: 'Supple tyres 0.005, plain or knobbly ones 0.008 to 0.01; gravel and rough ground add to it.',
+    hint: '557 cyclists had 0.0077 in the mean; as a rule 0.005 for supple tyres. Gravel adds to it.',
   }),
   drivetrainEfficiency: quantity({
     label: 'Drivetrain efficiency',
@@ -187,7 +187,7 @@ export const bicycle = z.strictObject({
 export type Bicycle = z.infer<typeof bicycle>;
 
 /**
- * A loaded touring bicycle. Drag area and rolling resistance: means of 557 coast-down tests (Tengattini & Bigazzi); chain: Martin
+ * A loaded touring bicycle. Drag area and rolling resistance: means of 557 coast-down tests (thesis 13011, University of Bologna); chain: Martin
  * et al. 1998; fastest downhill: common practice, no source.
  */
 export const usualBicycle: Bicycle = {

@@ -39,7 +39,8 @@ import {
 import { panelDayOf, placementModel } from './assemble/sky.ts';
 import { pricedLines, weighedLines } from './assemble/money-and-mass.ts';
 import { hubSet } from './assemble/hub-set.ts';
-import { rideLeg } from './assemble/ride.ts';
+import { riddenNotes } from './assemble/ride-notes.ts';
+import { laterMinutes, rideLeg } from './assemble/ride.ts';
 import type { TourModel } from './assemble/tour.ts';
 
 /** Simulates one scenario on a tour and works out its four figures. */
@@ -207,7 +208,7 @@ function legYields(model: TourModel, supply: Supply, rides: readonly RiddenCours
       station: places[index]!.station.place,
       stationKm: places[index]!.stationKm,
       stationHigherM: places[index]!.stationHigherM,
-      notes: model.notes[index]!,
+      notes: [...model.notes[index]!, ...riddenNotes(leg, tour, rides[index]!)],
       radiationKWhM2: meanOf((day) => meanRadiationWhM2(sun, day)) / 1000,
       dayLengthH: meanOf((day) => (24 / Math.PI) * sun.courses[day]!.sunsetRad),
       panelWh: daysWh(supply.panelW),
@@ -218,14 +219,12 @@ function legYields(model: TourModel, supply: Supply, rides: readonly RiddenCours
   });
 }
 
-const minutesPerHour = 60;
-
 /** Minutes a day by what causes them: they add up to what the whole kit costs. */
 function timesOf(
   { loaded, off, on }: RiddenCourse,
   ridingHours: number,
 ): Pick<LegYield, 'speedKmh' | 'massMinutes' | 'dragMinutes' | 'offMinutes'> {
-  const minutes = (share: number): number => share * ridingHours * minutesPerHour;
+  const minutes = (share: number): number => laterMinutes(share, ridingHours);
   const byHub = (pace: Pace | null): number =>
     pace === null ? 0 : minutes(pace.laterShare - loaded.laterShare);
   return {

@@ -23,8 +23,10 @@ import type { GeneratorWheel } from '../model/ride/hub.ts';
 import type { Pace as ModelPace, RiddenCourse } from '../model/ride/ride-course.ts';
 import { carriedItems, ofKind, travellingDevices, type CarriedItem } from './assemble/kit.ts';
 import { weighedLines } from './assemble/money-and-mass.ts';
-import { hoursNotes, rideNotes } from './assemble/ride-notes.ts';
-import { courseOf, rideLeg, wheelOf } from './assemble/ride.ts';
+import { hubNotes } from './assemble/hub-notes.ts';
+import { reachesDevices } from './assemble/plug-need.ts';
+import { riddenNotes, rideNotes } from './assemble/ride-notes.ts';
+import { courseOf, laterMinutes, rideLeg, wheelOf } from './assemble/ride.ts';
 import { settleLeg } from './assemble/settle-leg.ts';
 import { timelineOf } from './assemble/tour.ts';
 
@@ -46,17 +48,20 @@ export function legRide(tour: Tour, legIndex: number, sources: LegRideSources): 
   const kitG = massOf(weighedLines(lines)).carriedG;
   const ridden = rideLeg(tour, legIndex, place.climate, lines, kitG);
   const days = daysOf(ridden, leg, addDays(tour.startDate, daysBefore(tour, legIndex)));
-  const needWhADay = meanDemandWhPerDay(
+  const demandWhADay = meanDemandWhPerDay(
     travellingDevices(items, tour.leftAtHome),
     timelineOf(tour, settings),
   );
+  // Where nothing passes the hub's power on, what the devices ask for is shown, and every day falls short.
+  const reaching = reachesDevices(scenario.rules, lines);
+  const needWhADay = demandWhADay / (reaching > 0 ? reaching : 1);
   return success({
     leg: leg.label,
     scenario: scenario.label,
     ridingHours: leg.ridingHours,
     kitG,
     ...pacesOf(ridden, leg.ridingHours),
-    hub: hubOf(lines, ridden, days, needWhADay),
+    hub: hubOf(lines, tour, ridden, days, reaching > 0 ? needWhADay : Infinity),
     power: powerOf(ridden),
     needWhADay,
     days,
@@ -64,11 +69,9 @@ export function legRide(tour: Tour, legIndex: number, sources: LegRideSources): 
     grades: gradesOf(courseOf(leg, tour.bicycle)),
     pushingShare: ridden.pushingShare,
     brakingShare: ridden.brakingShare,
-    notes: [...rideNotes(leg, place), ...hoursNotes(leg, (ridden.on ?? ridden.loaded).speedKmh)],
+    notes: [...rideNotes(leg, place), ...riddenNotes(leg, tour, ridden), ...hubNotes(lines, scenario.rules)],
   });
 }
-
-const minutesPerHour = 60;
 
 function pacesOf(
   { bare, loaded, off, on }: RiddenCourse,
@@ -77,7 +80,7 @@ function pacesOf(
   const paceOf = ({ speedKmh, laterShare }: ModelPace): Pace => ({
     speedKmh,
     kmADay: speedKmh * ridingHours,
-    laterMinADay: laterShare * ridingHours * minutesPerHour,
+    laterMinADay: laterMinutes(laterShare, ridingHours),
   });
   return {
     bare: paceOf(bare),
@@ -98,6 +101,7 @@ function daysOf({ stages }: RiddenCourse, { ridingHours }: Leg, firstDate: strin
 
 function hubOf(
   lines: readonly CarriedItem[],
+  { bicycle }: Pick<Tour, 'bicycle'>,
   ridden: RiddenCourse,
   days: readonly RideDay[],
   needWhADay: number,
@@ -114,7 +118,7 @@ function hubOf(
     meanW: ridden.plugW,
     startSpeedKmh: wheel.startSpeedKmh,
     aboveStartShare: ridden.aboveStartShare,
-    curve: curveOf(wheel),
+    curve: curveOf(wheel, bicycle.downhillCapKmh),
     shortDays: daysWh.filter((wh) => wh < needWhADay).length,
   };
 }
@@ -134,8 +138,10 @@ function spreadOf(daysWh: readonly number[]): LegHub['daysWh'] {
 
 const curveToKmh = 50;
 
-function curveOf({ plugW, onW, offW }: GeneratorWheel): readonly HubPoint[] {
-  return Array.from({ length: curveToKmh + 1 }, (_, speedKmh) => ({
+/** Past any speed the leg is ridden at. */
+function curveOf({ plugW, onW, offW }: GeneratorWheel, fastestKmh: number): readonly HubPoint[] {
+  const last = Math.max(curveToKmh, Math.ceil(fastestKmh) + bandKmh);
+  return Array.from({ length: last + 1 }, (_, speedKmh) => ({
     speedKmh,
     plugW: plugW(speedKmh),
     onW: onW(speedKmh),

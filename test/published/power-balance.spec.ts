@@ -86,7 +86,7 @@ describe('wheel bearings from the torque of Dahn et al. 1991', () => {
 
 describe('the usual bicycle', () => {
   // Means of coast-down tests of 557 cyclists met on the road: C_r 0.0077 (SD 0.0036), CdA 0.559 m2 (SD 0.170); thesis 13011 of the
-  // University of Bologna, the work published as Tengattini & Bigazzi 2018. Chain: Martin et al. 1998.
+  // University of Bologna. Chain: Martin et al. 1998.
   it.each([
     { field: 'dragAreaM2', mean: 0.559 },
     { field: 'pavedRolling', mean: 0.0077 },

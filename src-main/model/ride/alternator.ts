@@ -109,13 +109,14 @@ export interface Drawn {
 }
 
 /** No current passes a capacitor too small to tell from none. */
-const nothingDrawn: Drawn = { electricalW: 0, windingEfficiency: 1 };
+export const nothingDrawn: Drawn = { electricalW: 0, windingEfficiency: 1 };
 
 /**
- * What a load draws. With a capacitor in series no more is credited than the best load draws without one: near resonance the
- * linear model gives watts that no iron does.
+ * What a load draws, at most `mostW`. With a capacitor in series no more is credited than the best load draws without one:
+ * near resonance the linear model gives watts that no iron does.
  *
  * @param ratedOhm the load the generator is rated for
+ * @param mostW what the converter can pass on
  */
 export function drawnW(
   radPerS: number,
@@ -123,12 +124,26 @@ export function drawnW(
   ratedOhm: number,
   alternator: Alternator,
   seriesF: number,
+  mostW = Infinity,
 ): Drawn {
   const loadOhm = load === 'tracking' ? bestLoadOhm(radPerS, alternator, seriesF) : ratedOhm;
   if (!Number.isFinite(loadOhm)) return nothingDrawn;
-  const linear = alternatorOutput(radPerS, loadOhm, alternator, seriesF).powerW;
-  const windingEfficiency = loadOhm / (alternator.windingOhm + loadOhm);
-  if (seriesF === 0) return { electricalW: linear, windingEfficiency };
-  const untuned = alternatorOutput(radPerS, bestLoadOhm(radPerS, alternator), alternator).powerW;
-  return { electricalW: Math.min(linear, untuned), windingEfficiency };
+  const linearW = alternatorOutput(radPerS, loadOhm, alternator, seriesF).powerW;
+  const untunedW =
+    seriesF === 0 ? linearW : alternatorOutput(radPerS, bestLoadOhm(radPerS, alternator), alternator).powerW;
+  const electricalW = Math.min(linearW, untunedW, mostW);
+  const lighter = electricalW < linearW && (load === 'tracking' || seriesF > 0);
+  const heldOhm = lighter ? lighterLoadOhm(electricalW, radPerS, alternator, seriesF) : loadOhm;
+  return { electricalW, windingEfficiency: heldOhm / (alternator.windingOhm + heldOhm) };
+}
+
+/**
+ * The lighter of the two loads that draw a power below the most: the larger root Ra of P ((R + Ra)^2 + X^2) = E^2 Ra. A
+ * tracking converter that can pass on no more takes this one, for less current flows in the winding.
+ */
+function lighterLoadOhm(powerW: number, radPerS: number, alternator: Alternator, seriesF: number): number {
+  const emfSquared = (alternator.emfVsPerRad * radPerS) ** 2;
+  const half = (emfSquared - 2 * alternator.windingOhm * powerW) / 2;
+  const impedanceSquared = bestLoadOhm(radPerS, alternator, seriesF) ** 2;
+  return (half + Math.sqrt(Math.max(0, half ** 2 - powerW ** 2 * impedanceSquared))) / powerW;
 }

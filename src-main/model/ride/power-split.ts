@@ -1,6 +1,6 @@
 import { powerParts, type PowerParts, type RideModel } from './power-balance.ts';
 import type { Way } from './course.ts';
-import { msPerKmh, type DragAtSpeed } from './solve-speed.ts';
+import { msPerKmh } from './solve-speed.ts';
 
 /** Where the power goes, W, means over the riding time: the rider's, and what takes it. */
 export interface PowerSplit extends PowerParts {
@@ -17,13 +17,14 @@ export interface PowerSplit extends PowerParts {
  *
  * @param speedKmh by way
  * @param hours by way, together above 0
+ * @param dragW of the hub, by way
  */
 export function meanPowerSplit(
   ways: readonly Way[],
   ride: RideModel,
   speedKmh: Float64Array,
   hours: Float64Array,
-  dragW: DragAtSpeed,
+  dragW: Float64Array,
 ): PowerSplit {
   const split = {
     riderW: 0,
@@ -38,7 +39,7 @@ export function meanPowerSplit(
   const all = hours.reduce((sum, each) => sum + each, 0);
   ways.forEach((way, index) => {
     const share = hours[index]! / all;
-    const parts = splitOfWay(way, ride, speedKmh[index]!, dragW(speedKmh[index]!));
+    const parts = splitOfWay(way, ride, speedKmh[index]!, dragW[index]!);
     for (const part of partNames) split[part] += share * parts[part];
   });
   return split;

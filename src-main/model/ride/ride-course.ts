@@ -1,16 +1,14 @@
-import type { Course } from './course.ts';
+import type { Course, Way } from './course.ts';
 import type { GeneratorWheel } from './hub.ts';
 import type { RideModel } from './power-balance.ts';
 import { meanPowerSplit, type PowerSplit } from './power-split.ts';
-import { asRecordedKmh, noDrag, steadySpeedKmh, walkingKmh, type DragAtSpeed } from './solve-speed.ts';
+import { walkingKmh } from './solve-speed.ts';
+import { chargingShares, solveWays, type Rider } from './solve-ways.ts';
 import { splitByTime, type RiddenPiece, type Stage } from './stages.ts';
 
 /** Who rides a leg, and on what. */
-export interface Ride {
-  /** Power at the pedals, W. */
-  readonly riderW: number;
-  /** Without the kit compared, and with its mass. */
-  readonly bare: RideModel;
+export interface Ride extends Rider {
+  /** With the mass of the kit compared. */
   readonly loaded: RideModel;
   /** The kit's generator wheel; null for a plain one. */
   readonly wheel: GeneratorWheel | null;
@@ -38,7 +36,7 @@ export interface RiddenCourse {
   readonly power: PowerSplit;
   /** Mean power at the plug while riding, W; 0 without hub or converter. */
   readonly plugW: number;
-  /** Share of the riding time at or above the converter's start speed. */
+  /** Share of the riding time in which the converter is at or above its start, so that the hub charges. */
   readonly aboveStartShare: number;
   readonly pushingShare: number;
   readonly brakingShare: number;
@@ -54,20 +52,21 @@ export interface RiddenCourse {
  */
 export function rideCourse(course: Course, ride: Ride, days: number): RiddenCourse {
   const { bare, loaded, wheel } = ride;
+  const { ways } = course;
   const km = kmByWay(course);
-  const bareHours = totalHours(km, solveWays(course, ride, bare));
+  const bareHours = totalHours(km, solveWays(ways, ride, bare));
   const paceOf = (speedKmh: Float64Array): Pace => {
     const hours = totalHours(km, speedKmh);
     return { speedKmh: sum(km) / hours, laterShare: hours / bareHours - 1 };
   };
-  const plain = solveWays(course, ride, loaded);
-  const on = wheel === null ? null : solveWays(course, ride, loaded, wheel.onW);
+  const plain = solveWays(ways, ride, loaded);
+  const on = wheel === null ? null : solveWays(ways, ride, loaded, wheel.onW);
   const speedKmh = on ?? plain;
   return {
     km: sum(km),
     bare: { speedKmh: sum(km) / bareHours, laterShare: 0 },
     loaded: paceOf(plain),
-    off: wheel === null ? null : paceOf(solveWays(course, ride, loaded, wheel.offW)),
+    off: wheel === null ? null : paceOf(solveWays(ways, ride, loaded, wheel.offW)),
     on: on === null ? null : paceOf(on),
     ...asRidden(course, ride, km, speedKmh, days),
   };
@@ -83,40 +82,45 @@ function asRidden(
   days: number,
 ): AsRidden {
   const { loaded, wheel } = ride;
+  const { ways } = course;
   const hours = km.map((each, way) => each / speedKmh[way]!);
-  const shareWhere = shareOfTime(speedKmh, hours);
-  const start = wheel?.startSpeedKmh ?? null;
-  const plugW = speedKmh.map((kmh) => wheel?.plugW(kmh) ?? 0);
+  const shareWhere = shareOfTime(hours);
+  const charging =
+    wheel === null ? new Float64Array(ways.length) : chargingShares(ways, ride, loaded, wheel, speedKmh);
+  const plugW = charging.map(
+    (share, way) => share * (wheel?.plugW(atLeastStart(wheel, speedKmh[way]!)) ?? 0),
+  );
+  const dragW = charging.map((share, way) => (wheel === null ? 0 : dragOf(wheel, speedKmh[way]!, share)));
   return {
     speedKmh,
     hours,
-    power: meanPowerSplit(course.ways, loaded, speedKmh, hours, wheel?.onW ?? noDrag),
+    power: meanPowerSplit(ways, loaded, speedKmh, hours, dragW),
     plugW: sum(plugW.map((watts, way) => watts * hours[way]!)) / sum(hours),
-    aboveStartShare: start === null ? 0 : shareWhere((kmh) => kmh >= start),
-    pushingShare: shareWhere((kmh) => kmh <= walkingKmh),
-    brakingShare: shareWhere((kmh, way) => brakes(course, ride, kmh, way)),
+    aboveStartShare: shareWhere((way) => charging[way]!),
+    pushingShare: shareWhere((way) => (pushes(ways[way]!, speedKmh[way]!) ? 1 : 0)),
+    brakingShare: shareWhere((way) => (brakes(ways[way]!, loaded, speedKmh[way]!) ? 1 : 0)),
     stages: splitByTime(riddenPieces(course, speedKmh, plugW), days),
   };
 }
 
-/** Speeds that were recorded were chosen: only solved ones are held at the fastest downhill. */
-function brakes({ ways }: Course, { loaded }: Ride, kmh: number, way: number): boolean {
-  return ways[way]!.recordedKmh === null && kmh >= loaded.downhillCapKmh;
+/** A speed held at the converter's start ends a hair below it. */
+function atLeastStart({ startSpeedKmh }: GeneratorWheel, kmh: number): number {
+  return Math.max(kmh, startSpeedKmh ?? 0);
 }
 
-function solveWays(
-  { ways }: Course,
-  { riderW, bare }: Ride,
-  as: RideModel,
-  dragW?: DragAtSpeed,
-): Float64Array {
-  return Float64Array.from(ways, (way) =>
-    way.recordedKmh === null
-      ? steadySpeedKmh(riderW, way, as, dragW)
-      : as === bare
-        ? way.recordedKmh
-        : asRecordedKmh(way.recordedKmh, way, bare, as, dragW),
-  );
+/** Drag of a hub that charges for a share of the time, W. */
+function dragOf(wheel: GeneratorWheel, kmh: number, share: number): number {
+  const off = wheel.offW(kmh);
+  return share === 0 ? off : off + share * (wheel.onW(atLeastStart(wheel, kmh)) - off);
+}
+
+/** Speeds that were recorded were chosen: only solved ones are pushed, or held at the fastest downhill. */
+function pushes({ recordedKmh }: Way, kmh: number): boolean {
+  return recordedKmh === null && kmh <= walkingKmh;
+}
+
+function brakes({ recordedKmh }: Way, { downhillCapKmh }: RideModel, kmh: number): boolean {
+  return recordedKmh === null && kmh >= downhillCapKmh;
 }
 
 function kmByWay({ ways, pieces }: Course): Float64Array {
@@ -138,12 +142,10 @@ function riddenPieces({ pieces }: Course, speedKmh: Float64Array, plugW: Float64
   });
 }
 
-function shareOfTime(
-  speedKmh: Float64Array,
-  hours: Float64Array,
-): (holds: (kmh: number, way: number) => boolean) => number {
+/** Share of the riding time, a way counted for as much of it as `part` says, 0..1. */
+function shareOfTime(hours: Float64Array): (part: (way: number) => number) => number {
   const all = sum(hours);
-  return (holds) => sum(hours.map((each, way) => (holds(speedKmh[way]!, way) ? each : 0))) / all;
+  return (part) => sum(hours.map((each, way) => each * part(way))) / all;
 }
 
 function totalHours(km: Float64Array, speedKmh: Float64Array): number {

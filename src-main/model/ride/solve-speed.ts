@@ -27,24 +27,36 @@ export function steadySpeedKmh(
   return speedWithinKmh(walkingKmh, ride.downhillCapKmh, riderW, road, ride, dragW);
 }
 
+/** Up to this share of the sustained power a rider holds a recorded speed against a little more drag (common practice, no source). */
+const easyShare = 0.5;
+
+/** Power with which a road was ridden at a recorded speed, or the power that keeps an easy speed; at the pedals, W. */
+export function recordedPowerW(recordedKmh: number, road: Road, bare: RideModel, sustainedW: number): number {
+  return Math.max(easyShare * sustainedW, riderPowerW(recordedKmh * msPerKmh, road, bare));
+}
+
 /**
  * How a road ridden at a recorded speed is ridden with more mass or drag at the same power.
  *
- * Where the rider braked or rolled, power was 0 or less and the speed was chosen: more drag only spares the brakes. At or below
- * walking pace it stays, too.
+ * Where it took under half the rider's power, braking or rolling included, the speed was chosen (a descent, traffic, a rest):
+ * it is kept as long as half the power keeps it. At or below walking pace it stays, too.
  *
  * @param recordedKmh speed on this road as `bare` was ridden
+ * @param powerW from `recordedPowerW`
  */
 export function asRecordedKmh(
   recordedKmh: number,
+  powerW: number,
   road: Road,
   bare: RideModel,
   ride: RideModel,
   dragW: DragAtSpeed = noDrag,
 ): number {
-  const riderW = riderPowerW(recordedKmh * msPerKmh, road, bare);
-  if (riderW <= 0 || recordedKmh <= walkingKmh) return recordedKmh;
-  return speedWithinKmh(walkingKmh, Math.max(recordedKmh, ride.downhillCapKmh), riderW, road, ride, dragW);
+  const recordedMs = recordedKmh * msPerKmh;
+  const wasEasy = riderPowerW(recordedMs, road, bare) < powerW;
+  const holds = riderPowerW(recordedMs, road, ride, dragW(recordedKmh)) <= powerW;
+  if (recordedKmh <= walkingKmh || (wasEasy && holds)) return recordedKmh;
+  return speedWithinKmh(walkingKmh, Math.max(recordedKmh, ride.downhillCapKmh), powerW, road, ride, dragW);
 }
 
 /**

@@ -7,7 +7,12 @@ export interface WindShare {
   readonly share: number;
 }
 
-/** A wind from all sides alike: the part along the road from eight directions, those that agree together. */
+/**
+ * Wind across the road costs nothing here: the balance of Martin et al. takes the part along the road, and no yaw of a loaded
+ * bicycle is published.
+ *
+ * A wind from all sides alike: the part along the road from eight directions, those that agree together.
+ */
 const directions: readonly { readonly alongShare: number; readonly share: number }[] = [
   { alongShare: 1, share: 1 / 8 },
   { alongShare: Math.SQRT1_2, share: 1 / 4 },

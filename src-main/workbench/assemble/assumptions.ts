@@ -1,5 +1,4 @@
 import type { Assumption } from '../../../shared-types/comparison.ts';
-import { formatNumber, percent, wordsLocale } from '../../../shared-types/figures.ts';
 import { labelWh, type ItemOf } from '../../../shared-types/item.ts';
 import type { Scenario } from '../../../shared-types/scenario.ts';
 import type { SkySettings } from '../../../shared-types/settings.ts';
@@ -11,6 +10,7 @@ import { taperStart } from '../../model/storage/taper.ts';
 import { ofKind, type CarriedItem } from './kit.ts';
 import { placementWords } from './placement-words.ts';
 import { hubAssumptions, rideAssumptions } from './ride-assumptions.ts';
+import { decimal, inPercent } from './words.ts';
 import { skyAssumptions } from './sky-assumptions.ts';
 import type { TourModel } from './tour.ts';
 
@@ -68,7 +68,7 @@ export function kitAssumptions(scenario: Scenario, lines: readonly CarriedItem[]
   return [
     ...ofKind(lines, 'bank').map(({ item }) => bankAssumption(item)),
     ...ofKind(lines, 'panel').flatMap(({ item }) => [panelAssumption(item), placementAssumption(scenario)]),
-    ...hubAssumptions(lines),
+    ...hubAssumptions(lines, scenario.rules),
   ];
 }
 
@@ -117,12 +117,4 @@ function placementAssumption({ placement }: Scenario): Assumption {
     basis: 'rider',
     source: `scenario; rack factor: common practice about ${inPercent(0.6)}`,
   };
-}
-
-function decimal(value: number, digits = 0): string {
-  return formatNumber(value, { digits, locale: wordsLocale });
-}
-
-function inPercent(share: number): string {
-  return percent(share, { locale: wordsLocale });
 }

@@ -1,8 +1,8 @@
 import type { Assumption } from '../../../shared-types/comparison.ts';
 import { fieldMeta } from '../../../shared-types/field.ts';
-import { formatNumber, percent, wordsLocale } from '../../../shared-types/figures.ts';
-import { curveReadAt, hubLoad } from '../../../shared-types/hub-item.ts';
+import { hubLoad, type HubPower } from '../../../shared-types/hub-item.ts';
 import type { ItemOf } from '../../../shared-types/item.ts';
+import type { Rules } from '../../../shared-types/scenario.ts';
 import {
   terrainClass,
   usualBicycle,
@@ -11,8 +11,11 @@ import {
   type Tour,
   type Wind,
 } from '../../../shared-types/tour.ts';
+import { measuredWindingEfficiency } from '../../model/ride/hub.ts';
 import { walkingKmh } from '../../model/ride/solve-speed.ts';
+import { hubNotes } from './hub-notes.ts';
 import { ofKind, type CarriedItem } from './kit.ts';
+import { decimal, inPercent } from './words.ts';
 
 /** The figures that the speeds of a tour rest on. */
 export function rideAssumptions(tour: Tour): readonly Assumption[] {
@@ -30,27 +33,30 @@ export function rideAssumptions(tour: Tour): readonly Assumption[] {
   ];
 }
 
+/** 557 cyclists in coast-down tests on the road. */
+const coastDown = 'thesis 13011, University of Bologna: 557 cyclists';
+
 function bicycleAssumptions(bicycle: Bicycle): readonly Assumption[] {
-  const basis = (...keys: readonly (keyof Bicycle)[]): Assumption['basis'] =>
-    keys.every((key) => bicycle[key] === usualBicycle[key]) ? 'default' : 'rider';
+  /** The source stands for the usual value alone. */
+  const from = (source: string, ...keys: readonly (keyof Bicycle)[]): Pick<Assumption, 'basis' | 'source'> =>
+    keys.every((key) => bicycle[key] === usualBicycle[key])
+      ? { basis: 'default', source }
+      : { basis: 'rider', source: 'tour' };
   return [
     {
       name: 'Air drag',
-      value: `${decimal(bicycle.dragAreaM2, 3)} m² drag area`,
-      basis: basis('dragAreaM2'),
-      source: 'Tengattini & Bigazzi, 557 cyclists',
+      value: `${decimal(bicycle.dragAreaM2, 3)} m² drag area; of a wind only its part along the road`,
+      ...from(coastDown, 'dragAreaM2'),
     },
     {
       name: 'Rolling',
-      value: `${decimal(bicycle.pavedRolling, 4)} on pavement; gravel and rough ground add to it`,
-      basis: basis('pavedRolling'),
-      source: 'Tengattini & Bigazzi, 557 cyclists; what is added: common practice',
+      value: `${decimal(bicycle.pavedRolling, 4)} on pavement; gravel and rough ground add to it (common practice)`,
+      ...from(coastDown, 'pavedRolling'),
     },
     {
       name: 'On the road',
       value: `drivetrain ${inPercent(bicycle.drivetrainEfficiency, 1)}, pushed at ${walkingKmh} km/h, braked at ${decimal(bicycle.downhillCapKmh)} km/h`,
-      basis: basis('drivetrainEfficiency', 'downhillCapKmh'),
-      source: 'Martin et al. 1998; speeds: common practice',
+      ...from('Martin et al. 1998; speeds: common practice', 'drivetrainEfficiency', 'downhillCapKmh'),
     },
   ];
 }
@@ -80,8 +86,10 @@ function trackAssumption({ label, terrain }: Leg): readonly Assumption[] {
   return [{ name: label, value, basis: 'rider', source: terrain.track.name }];
 }
 
-function windAssumption({ label, wind }: Leg): Assumption {
-  return { name: label, value: windWords(wind), basis: 'rider', source: 'tour' };
+function windAssumption({ label, wind, terrain }: Leg): Assumption {
+  const recorded = terrain.as === 'track' && terrain.pace === 'recorded' && terrain.track.timedShare > 0;
+  const where = recorded ? ', where no speed is recorded' : '';
+  return { name: label, value: `${windWords(wind)}${where}`, basis: 'rider', source: 'tour' };
 }
 
 function windWords(wind: Wind): string {
@@ -92,47 +100,54 @@ function windWords(wind: Wind): string {
     : `${decimal(wind.headwindKmh)} km/h against`;
 }
 
-/** The figures of the generator wheel of a kit. */
-export function hubAssumptions(lines: readonly CarriedItem[]): readonly Assumption[] {
+/** The figures of the generator wheel of a kit, and what keeps it from working. */
+export function hubAssumptions(lines: readonly CarriedItem[], rules: Rules): readonly Assumption[] {
+  const hubs = ofKind(lines, 'generator-hub');
+  const [hub] = hubs;
   return [
-    ...ofKind(lines, 'generator-hub').map(({ item }) => hubAssumption(item)),
-    ...ofKind(lines, 'converter').map(({ item }) => converterAssumption(item)),
+    ...hubs.map(({ item }) => hubAssumption(item)),
+    ...ofKind(lines, 'converter').map(({ item }) => converterAssumption(item, hub?.item.power)),
+    ...hubNotes(lines, rules).map((value): Assumption => ({
+      name: 'Note',
+      value,
+      basis: 'rider',
+      source: 'scenario',
+    })),
   ];
 }
 
-function hubAssumption({ label, power }: ItemOf<'generator-hub'>): Assumption {
+function hubAssumption({ label, power, idleDragW10, idleDragW30 }: ItemOf<'generator-hub'>): Assumption {
+  const idle = `switched off ${decimal(idleDragW10, 2)} W at 10 and ${decimal(idleDragW30, 2)} W at 30 km/h`;
   if (power.as === 'rating')
     return {
       name: label,
-      value: `${decimal(power.ratedW, 1)} W rating, reference generator`,
+      value: `${decimal(power.ratedW, 1)} W rating, reference generator; ${idle}`,
       basis: 'label',
       source: 'approval limits of 6 V generators; JIS C 9502 ratios',
     };
-  const where = fieldMeta(curveReadAt)?.choices?.[power.readAt] ?? power.readAt;
+  const where = power.readAt === 'plug' ? 'at the USB plug' : 'at the hub';
   return {
     name: label,
-    value: `power curve of ${power.points.length} points, read at: ${where.toLowerCase()}`,
+    value: `power curve of ${power.points.length} points read ${where}, winding ${inPercent(measuredWindingEfficiency)}; ${idle}`,
     basis: 'measured',
-    source: 'rider’s own curve, Fritsch & Butland 1984 between points',
+    source: 'rider’s own curve, Fritsch & Butland 1984 between points; winding: assumed',
   };
 }
 
-function converterAssumption(converter: ItemOf<'converter'>): Assumption {
-  const load = fieldMeta(hubLoad)?.choices?.[converter.load] ?? converter.load;
-  const tuned =
-    converter.seriesCapacitorUF > 0 ? `, ${decimal(converter.seriesCapacitorUF)} µF in series` : '';
-  return {
-    name: converter.label,
-    value: `${inPercent(converter.efficiency)}, from ${decimal(converter.startSpeedKmh, 1)} km/h; load: ${load.toLowerCase()}${tuned}`,
-    basis: 'label',
-    source: 'catalogue',
-  };
+/** What a curve holds already is not the converter's to say. */
+function converterAssumption(converter: ItemOf<'converter'>, power: HubPower | undefined): Assumption {
+  const { label, efficiency, startSpeedKmh } = converter;
+  const starts = `${inPercent(efficiency)}, from ${decimal(startSpeedKmh, 1)} km/h`;
+  const value =
+    power?.as !== 'curve'
+      ? `${starts}; ${loadWords(converter)}`
+      : power.readAt === 'plug'
+        ? 'within the hub’s own curve'
+        : `${starts}; load within the hub’s own curve`;
+  return { name: label, value, basis: 'label', source: 'catalogue' };
 }
 
-function decimal(value: number, digits = 0): string {
-  return formatNumber(value, { digits, locale: wordsLocale });
-}
-
-function inPercent(share: number, digits = 0): string {
-  return percent(share, { digits, locale: wordsLocale });
+function loadWords({ load, seriesCapacitorUF }: ItemOf<'converter'>): string {
+  const words = (fieldMeta(hubLoad)?.choices?.[load] ?? load).toLowerCase();
+  return `load: ${words}${seriesCapacitorUF > 0 ? `, ${decimal(seriesCapacitorUF)} µF in series` : ''}`;
 }

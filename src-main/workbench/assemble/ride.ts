@@ -7,6 +7,7 @@ import type { RideModel } from '../../model/ride/power-balance.ts';
 import { rideCourse, type RiddenCourse } from '../../model/ride/ride-course.ts';
 import { terrainClasses } from '../../model/ride/terrain.ts';
 import { windsOf } from '../../model/ride/winds.ts';
+import { atHeight } from '../../model/sun/air-temperature.ts';
 import { monthOf, noonOf } from '../../model/sun/calendar.ts';
 import { ofKind, type CarriedItem } from './kit.ts';
 
@@ -41,16 +42,25 @@ function heightOf({ terrain }: Leg, { elevationM }: PlaceClimate): number {
   return (terrain.as === 'track' ? terrain.track.meanElevationM : null) ?? elevationM;
 }
 
-/** Mean temperature of the air over the days of the leg: the middle between the mean minimum and maximum of their months. */
-function airOf(tour: Tour, legIndex: number, { minDegC, maxDegC }: PlaceClimate): number {
-  const { days } = tour.legs[legIndex]!;
+/** Mean temperature of the air over the days of the leg, at its height: the middle between the mean minimum and maximum of their months. */
+function airOf(tour: Tour, legIndex: number, climate: PlaceClimate): number {
+  const { minDegC, maxDegC, elevationM } = climate;
+  const leg = tour.legs[legIndex]!;
+  const { days } = leg;
   const firstDay = daysBefore(tour, legIndex);
   let sum = 0;
   for (let day = 0; day < days; day += 1) {
     const month = monthOf(noonOf(tour.startDate, firstDay + day));
     sum += (minDegC[month]! + maxDegC[month]!) / 2;
   }
-  return sum / days;
+  return atHeight(sum / days, elevationM, heightOf(leg, climate));
+}
+
+const minutesPerHour = 60;
+
+/** How much later a day ends, min, by the share of its riding hours. */
+export function laterMinutes(laterShare: number, ridingHours: number): number {
+  return laterShare * ridingHours * minutesPerHour;
 }
 
 /** The way of a leg: its track with the surfaces of its terrain class, or the class alone. */

@@ -119,6 +119,29 @@ describe('drawnW()', () => {
     const { windingEfficiency } = drawnW(150, 'tracking', ratedOhm, threeW, 0);
     expectNear(windingEfficiency, best / (best + 3), 1e-12, 'tracking');
   });
+  it('takes the lighter load where no more can be passed on', () => {
+    // 220 uF tune a 3 W hub at 16.5 km/h; held at the untuned best of 4.18 W, which 52.3 ohm draw: 4.42 W of the wheel.
+    const radPerS = electricalRadPerS(16.5, 2.155, threeW);
+    const { electricalW, windingEfficiency } = drawnW(radPerS, 'tracking', ratedOhm, threeW, 220e-6);
+    expectNear(electricalW, 4.18, 0.02, 'electrical, W');
+    expectNear(electricalW / windingEfficiency, 4.42, 0.02, 'mechanical, W');
+  });
+  it('balances at any power below the most', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 10, max: 600, noNaN: true }),
+        fc.double({ min: 0.05, max: 0.999, noNaN: true }),
+        (radPerS, share) => {
+          const most = drawnW(radPerS, 'tracking', ratedOhm, threeW, 0).electricalW;
+          const held = drawnW(radPerS, 'tracking', ratedOhm, threeW, 0, most * share);
+          const loadOhm = (3 * held.windingEfficiency) / (1 - held.windingEfficiency);
+          const drawn = alternatorOutput(radPerS, loadOhm, threeW);
+          expectNear(drawn.powerW, most * share, 1e-6 * most, 'drawn by that load, W');
+          expect(loadOhm).toBeGreaterThanOrEqual(bestLoadOhm(radPerS, threeW) * (1 - 1e-9));
+        },
+      ),
+    );
+  });
   it('never draws less by following the load than by its rated one', () => {
     fc.assert(
       fc.property(

@@ -18,10 +18,14 @@ const way = (gradePct: number): Way => ({
   headwindMs: 0,
   recordedKmh: null,
 });
-const noDrag = () => 0;
-
 function splitAt(gradePct: number, kmh: number, dragW = 0): PowerSplit {
-  return meanPowerSplit([way(gradePct)], ride, Float64Array.of(kmh), Float64Array.of(1), () => dragW);
+  return meanPowerSplit(
+    [way(gradePct)],
+    ride,
+    Float64Array.of(kmh),
+    Float64Array.of(1),
+    Float64Array.of(dragW),
+  );
 }
 
 const partsOf = ({ riderW: _, ...parts }: PowerSplit): number =>
@@ -48,7 +52,7 @@ describe('meanPowerSplit()', () => {
   it('weights each way by its time', () => {
     const ways = [way(0), way(4)];
     const speeds = Float64Array.of(20, 8);
-    const split = meanPowerSplit(ways, ride, speeds, Float64Array.of(1, 3), noDrag);
+    const split = meanPowerSplit(ways, ride, speeds, Float64Array.of(1, 3), new Float64Array(2));
     expectNear(split.slopeW, 0.75 * splitAt(4, 8).slopeW, 1e-9, 'slope');
   });
 

@@ -76,6 +76,31 @@ const anyRidden = fc
 const anyWheel = fc.tuple(anyHub, anyConverter).map(([each, its]) => generatorWheel(each, its));
 const anyDays = fc.integer({ min: 1, max: 30 });
 
+describe('a rider at the start speed of the converter', () => {
+  // On the flat 94 W give 18.47 km/h with the hub off; charging from 18 km/h on takes more than that.
+  const slowStart = generatorWheel(hub, { ...converter, startSpeedKmh: 18, load: 'tracking' });
+  const at = (riderW: number): RiddenCourse =>
+    rideCourse(track([0]), { ...plain, riderW, wheel: slowStart }, 1);
+
+  it('charges for as much of the time as uses the power up', () => {
+    const { on, plugW, aboveStartShare, power } = at(94);
+    expectNear(on!.speedKmh, 18, 1e-6, 'speed, km/h');
+    expect(aboveStartShare).toBeGreaterThan(0.2);
+    expect(aboveStartShare).toBeLessThan(0.9);
+    expectNear(plugW, aboveStartShare * slowStart.plugW(18), 1e-6, 'at the plug, W');
+    expectNear(power.riderW, 94, 1e-3, 'rider, W');
+  });
+  it('loses nothing by a little more power', () => {
+    let before = at(85).plugW;
+    for (let riderW = 85.25; riderW <= 105; riderW += 0.25) {
+      const { plugW } = at(riderW);
+      expect(plugW).toBeGreaterThanOrEqual(before - 1e-9);
+      expect(plugW - before).toBeLessThan(0.4);
+      before = plugW;
+    }
+  });
+});
+
 describe('rideCourse()', () => {
   it('pushes the whole way without power on the flat', () => {
     const ridden = rideCourse(track([0]), { ...withHub, riderW: 0 }, 1);

@@ -10,8 +10,11 @@ import {
 import {
   asRecordedKmh,
   msPerKmh,
+  noDrag,
+  recordedPowerW,
   steadySpeedKmh,
   walkingKmh,
+  type DragAtSpeed,
 } from '../../../../src-main/model/ride/solve-speed.ts';
 import { expectNear } from '../../../support/near.ts';
 import { anyClimb, anyConverter, anyHub, anyRide, anyRiderW, anyRoad } from '../../../support/random-ride.ts';
@@ -145,35 +148,41 @@ describe('asRecordedKmh()', () => {
   const loaded = { ...ride, massKg: ride.massKg + 5 };
   const climb = { ...calmFlat, grade: 0.05 };
   const anyRecordedKmh = fc.double({ min: 0.5, max: 120, noNaN: true });
+  /** By a rider of 100 W. */
+  const again = (kmh: number, road: Road, as: RideModel, dragW: DragAtSpeed = noDrag, bare = ride): number =>
+    asRecordedKmh(kmh, recordedPowerW(kmh, road, bare, 100), road, bare, as, dragW);
 
   it('is unchanged where the rider braked', () => {
-    const steep = { ...calmFlat, grade: -0.1 };
-    expect(asRecordedKmh(30, steep, ride, loaded, () => 10)).toBe(30);
+    expect(again(30, { ...calmFlat, grade: -0.1 }, loaded, () => 10)).toBe(30);
+  });
+  it('is unchanged where half the power holds it still', () => {
+    // In town at 10 km/h on the flat: 28 W and 7 W of drag are less than 50 W.
+    expect(again(10, calmFlat, loaded, () => 7)).toBe(10);
+  });
+  it('makes no jump where a descent begins to need the rider', () => {
+    const at = (gradePct: number): number => again(18, { ...calmFlat, grade: gradePct / 100 }, ride, () => 6);
+    for (let gradePct = -3; gradePct < 1; gradePct += 0.01)
+      expect(Math.abs(at(gradePct) - at(gradePct + 0.01))).toBeLessThan(0.1);
   });
   it('is unchanged at walking pace and below', () => {
-    expect(asRecordedKmh(walkingKmh, climb, ride, loaded, () => 10)).toBe(walkingKmh);
-    expect(asRecordedKmh(2, climb, ride, loaded, () => 10)).toBe(2);
+    expect(again(walkingKmh, climb, loaded, () => 10)).toBe(walkingKmh);
+    expect(again(2, climb, loaded, () => 10)).toBe(2);
   });
   it('falls to walking pace and no further', () => {
-    expect(asRecordedKmh(4.5, climb, ride, loaded, () => 500)).toBe(walkingKmh);
+    expect(again(4.5, climb, loaded, () => 500)).toBe(walkingKmh);
   });
   it('keeps a recorded speed above the fastest downhill', () => {
     // 50 km/h pedalled down 2 % with a limit of 45 km/h: nothing added, nothing changed.
-    expectNear(asRecordedKmh(50, { ...calmFlat, grade: -0.02 }, ride, ride), 50, 1e-6, 'speed, km/h');
+    expectNear(again(50, { ...calmFlat, grade: -0.02 }, ride), 50, 1e-6, 'speed, km/h');
   });
   it('is slower uphill with more mass, by the mass', () => {
     // At 5 % and 8 km/h nearly all power lifts mass: 5 kg of 115 are 4 %.
-    const share = asRecordedKmh(8, climb, ride, loaded) / 8;
-    expectNear(share, 115 / 120, 0.005, 'share of the speed');
-  });
-  it('is faster with more mass where it rolls on its own power', () => {
-    // Down 1 % at 25 km/h the rider still pedals, and mass helps.
-    expect(asRecordedKmh(25, { ...calmFlat, grade: -0.01 }, ride, loaded)).toBeGreaterThan(25);
+    expectNear(again(8, climb, loaded) / 8, 115 / 120, 0.005, 'share of the speed');
   });
   it('is as recorded when nothing is added', () => {
     fc.assert(
       fc.property(anyRide, anyRoad, anyRecordedKmh, (anyone, road, kmh) => {
-        expectNear(asRecordedKmh(kmh, road, anyone, anyone), kmh, 1e-6, 'speed, km/h');
+        expectNear(again(kmh, road, anyone, noDrag, anyone), kmh, 1e-6, 'speed, km/h');
       }),
     );
   });
@@ -187,10 +196,9 @@ describe('asRecordedKmh()', () => {
         anyConverter,
         (anyone, road, kmh, hub, converter) => {
           const wheel = generatorWheel(hub, converter);
-          const off = asRecordedKmh(kmh, road, anyone, anyone, (each) => wheel.offW(each));
+          const off = again(kmh, road, anyone, wheel.offW, anyone);
           expect(off).toBeLessThanOrEqual(kmh + 1e-6);
-          const on = asRecordedKmh(kmh, road, anyone, anyone, (each) => wheel.onW(each));
-          expect(on).toBeLessThanOrEqual(off);
+          expect(again(kmh, road, anyone, wheel.onW, anyone)).toBeLessThanOrEqual(off + 1e-6);
         },
       ),
     );

@@ -19,6 +19,7 @@ describe('rideAssumptions()', () => {
     const own = ofTour({ bicycle: { ...tour.bicycle, dragAreaM2: 0.48 } });
     expect(named(own, 'Air drag')?.basis).toBe('rider');
     expect(named(own, 'Air drag')?.value).toMatch(/^0.480? m/);
+    expect(named(own, 'Air drag')?.source).toBe('tour');
     expect(named(own, 'On the road')).toMatchObject({ basis: 'default' });
   });
 
@@ -46,16 +47,17 @@ describe('rideAssumptions()', () => {
 });
 
 describe('hubAssumptions()', () => {
+  const { rules } = demoScenarios[0]!;
   const linesOf = (items: readonly Item[]) =>
     carriedItems(
       demoScenarios.find(({ method }) => method === 'hub')!,
       items,
     );
 
-  it('is empty without a hub or converter', () => expect(hubAssumptions([])).toEqual([]));
+  it('is empty without a hub or converter', () => expect(hubAssumptions([], rules)).toEqual([]));
 
   it('tells a rating from a curve, and where the curve was read', () => {
-    expect(hubAssumptions(linesOf(demoItems))[0]).toMatchObject({ basis: 'label' });
+    expect(hubAssumptions(linesOf(demoItems), rules)[0]).toMatchObject({ basis: 'label' });
     const items = demoItems.map((item) =>
       item.kind === 'generator-hub'
         ? {
@@ -71,15 +73,15 @@ describe('hubAssumptions()', () => {
           }
         : item,
     );
-    expect(hubAssumptions(linesOf(items))[0]?.basis).toBe('measured');
-    expect(hubAssumptions(linesOf(items))[0]?.value).toMatch(/2 points.*usb plug/);
+    expect(hubAssumptions(linesOf(items), rules)[0]?.basis).toBe('measured');
+    expect(hubAssumptions(linesOf(items), rules)[0]?.value).toMatch(/2 points read at the USB plug/);
   });
 
   it('names load and capacitor of the converter', () => {
     const items = demoItems.map((item) =>
       item.kind === 'converter' ? { ...item, load: 'tracking' as const, seriesCapacitorUF: 220 } : item,
     );
-    const [, converter] = hubAssumptions(linesOf(items));
+    const [, converter] = hubAssumptions(linesOf(items), rules);
     expect(converter?.value).toMatch(/follows the best load, 220 µF in series/);
   });
 });

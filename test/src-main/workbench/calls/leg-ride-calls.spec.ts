@@ -66,4 +66,25 @@ describe('tours.legRide', () => {
     expect(ride.bare.speedKmh).toBeCloseTo(21.6, 1);
     expect(ride.on!.laterMinADay).toBeGreaterThan(ride.off!.laterMinADay);
   });
+
+  it('calls a hub short that the simulation finds short', async () => {
+    const { value } = openedWorkbench();
+    const [{ id, ...draft }] = (await value('tours.list', {})) as [
+      Awaited<ReturnType<typeof value<'tours.list'>>>[number],
+    ];
+    const flat = {
+      ...draft.legs[2]!,
+      days: 60,
+      ridingHours: 9,
+      nights: { ...draft.legs[2]!.nights, pattern: ['none' as const] },
+      dayStops: [],
+    };
+    await value('tours.save', { id, tour: { ...draft, legs: [flat] } });
+    const { hub, days, needWhADay } = await value('tours.legRide', { ...asked, leg: 0 });
+    const { scenarios } = await value('comparison.run', { tourId: id, scenarioIds: ['demo-hub'] });
+    const short = scenarios[0]!.days.some(({ unserved }) => unserved > 0);
+    // No wall but the first: what the hub gives is what there is, once losses are counted.
+    expect(days[0]!.hubWh < needWhADay).toBe(short);
+    expect(hub!.shortDays > 0).toBe(short);
+  });
 });
