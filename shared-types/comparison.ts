@@ -2,29 +2,50 @@ import type { Criterion } from './settings.ts';
 import type { Money } from './money.ts';
 import type { ItemKind } from './item.ts';
 import type { Mount } from './item-common.ts';
-import type { Method } from './scenario.ts';
+import type { Method, Rules } from './scenario.ts';
 
-/** 10 and 90 of 100 histories; null while a single mean history is drawn. */
+/** The edges of what varies: 10 and 90 of 100 stay below. */
 export interface Band {
   readonly p10: number;
   readonly p90: number;
 }
 
-/** Which device ran flat first, and on which day of the tour (1 is the first). */
+/** A figure of the histories: what 10, 50 and 90 of 100 of them stay below. */
+export interface Spread extends Band {
+  readonly p50: number;
+}
+
+/** Which device runs flat, and on which day of the tour (1 is the first). */
 export interface Shortfall {
   readonly device: string;
   readonly day: number;
 }
 
 /**
- * The largest factor by which all use can grow with no must-have flat, less 1: 0.31 is +31 %.
- * `capped` when even the largest factor tried is carried; `limitedBy` is then null.
+ * The largest factor by which all use can grow with no must-have flat in `confidence` of the histories, less 1: 0.31 is
+ * +31 %. `capped` when even the largest factor tried is carried; `limitedBy` is then null.
  */
 export interface EnergyMargin {
   readonly value: number;
-  readonly band: Band | null;
   readonly capped: boolean;
+  /** What would run flat first just above the margin, and when in the middle of the histories that fail there. */
   readonly limitedBy: Shortfall | null;
+  /** The margin carried in half of the histories; at least `value`. */
+  readonly usual: number;
+  readonly usualCapped: boolean;
+}
+
+/** How often a must-have runs flat at the planned use, with its 95 % interval (Wilson 1927): all shares 0..1. */
+export interface FlatRisk {
+  readonly share: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** The first must-have to run flat, over the histories in which one does. */
+export interface FirstShort extends Shortfall {
+  /** The day in the unluckiest of all histories; `day` is the middle one. */
+  readonly earliestDay: number;
 }
 
 export interface CostLine {
@@ -61,7 +82,7 @@ export interface Mass {
   readonly lines: readonly MassLine[];
 }
 
-/** Energy of one day, Wh at the plug: in = stored + used + lost + spilled. */
+/** Energy of one day, the mean over the histories, Wh at the plug: in = stored + used + lost + spilled. */
 export interface DayLedger {
   readonly day: number;
   readonly date: string;
@@ -69,21 +90,52 @@ export interface DayLedger {
   readonly demand: number;
   readonly used: number;
   readonly unserved: number;
+  /** From walls: straight into devices and into banks together. */
   readonly wall: number;
+  readonly wallToBanks: number;
   readonly panel: number;
   readonly hub: number;
   readonly lost: number;
+  /** What panel and hub gave and found no room. */
   readonly spilled: number;
   /** Change of everything stored over the day. */
   readonly stored: number;
 }
 
-/** Stored energy of all banks and devices together, one figure an hour. */
+/** One day of one device, the mean over the histories, Wh. What comes in is counted at its plug. */
+export interface DeviceDay {
+  /** What it asks for. */
+  readonly demand: number;
+  readonly unserved: number;
+  readonly wallDirect: number;
+  /** What a bank passed on, by where the bank had it from; `start` was in it when the tour began. */
+  readonly wallThroughBank: number;
+  readonly panel: number;
+  readonly hub: number;
+  readonly start: number;
+}
+
+export interface DeviceLedger {
+  readonly device: string;
+  readonly mustHave: boolean;
+  readonly days: readonly DeviceDay[];
+}
+
+/** Stored energy of all banks and devices together over the tour, at equal steps. */
 export interface StoredCourse {
   readonly capacityWh: number;
+  readonly pointsPerDay: number;
+  /** 10, 50 and 90 of 100 histories, at the end of each step. */
+  readonly lowWh: readonly number[];
   readonly middleWh: readonly number[];
-  readonly lowWh: readonly number[] | null;
-  readonly highWh: readonly number[] | null;
+  readonly highWh: readonly number[];
+}
+
+/** What the other order at a wall would change over the tour, Wh, the mean over the histories; more is above 0. */
+export interface WallOrderChange {
+  readonly other: Rules['atWall'];
+  readonly lostWh: number;
+  readonly unservedWh: number;
 }
 
 /** What the sun gives the panel and the wheel the hub, per leg, a mean day. */
@@ -163,13 +215,18 @@ export interface ScenarioResult {
   /** null without a generator hub. */
   readonly hubCost: HubCost | null;
   readonly margin: EnergyMargin;
-  /** Share of histories with a flat must-have at the planned use. */
-  readonly flatShare: number;
-  readonly firstShort: Shortfall | null;
-  /** The least energy stored at any step of the tour at the planned use, Wh. */
-  readonly lowestStoredWh: number;
+  readonly risk: FlatRisk;
+  /** null when no history has a flat must-have. */
+  readonly firstShort: FirstShort | null;
+  /** The least energy stored at any step of a history at the planned use, Wh. */
+  readonly reserveWh: Spread;
+  /** Share of what panel and hub gave that found no room, 0..1; 0 without either. */
+  readonly spilledShare: number;
   readonly stored: StoredCourse;
   readonly days: readonly DayLedger[];
+  readonly devices: readonly DeviceLedger[];
+  /** null where no wall is ever reached, or no bank or no device is charged there. */
+  readonly wallOrder: WallOrderChange | null;
   readonly legs: readonly LegYield[];
   readonly assumptions: readonly Assumption[];
 }
@@ -193,6 +250,8 @@ export interface Comparison {
   readonly currency: string;
   readonly histories: number;
   readonly seed: number;
+  /** Share of the histories that the energy margin is to hold in. */
+  readonly confidence: number;
   readonly advice: Advice;
   /** In order of rank. */
   readonly scenarios: readonly ScenarioResult[];

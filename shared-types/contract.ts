@@ -128,10 +128,20 @@ export const contract = {
   'settings.get': call<Settings>()(nothing),
   'settings.save': call<Settings>()(z.strictObject({ settings })),
   'stations.list': call<readonly Station[]>()(nothing),
-  /** Simulates the tour under each scenario (all of them when `scenarioIds` is null) and ranks them. */
+  /**
+   * Simulates the tour under each scenario (all of them when `scenarioIds` is null) and ranks them. The caller names the
+   * run, to ask how far it is and to cancel it; a cancelled run answers `cancelled`.
+   */
   'comparison.run': call<Comparison>()(
-    z.strictObject({ tourId: id, scenarioIds: z.nullable(z.array(id).min(1).max(mostScenariosCompared)) }),
+    z.strictObject({
+      runId: id,
+      tourId: id,
+      scenarioIds: z.nullable(z.array(id).min(1).max(mostScenariosCompared)),
+    }),
   ),
+  /** How far a run is, 0..1; null when no run of that name is under way. */
+  'comparison.progress': call<{ readonly share: number | null }>()(z.strictObject({ runId: id })),
+  'comparison.cancel': call<{ readonly cancelled: boolean }>()(z.strictObject({ runId: id })),
   /** Ranks the scenarios of the last run anew under other weights and limits; simulates nothing. */
   'comparison.rank': call<{ readonly scores: readonly ScoredRow[]; readonly advice: Advice }>()(
     z.strictObject({ tourId: id, preferences }),

@@ -10,6 +10,8 @@ export interface FieldMeta {
   readonly min?: number;
   readonly max?: number;
   readonly step?: number;
+  /** A share of a whole, shown in per cent. */
+  readonly isShare?: true;
   /** Shown under the field: what the figure means, where a rider finds it, what is usual. */
   readonly hint?: string;
   /** The words shown for each value of a choice. */
@@ -44,12 +46,20 @@ export function fieldMeta(schema: z.core.$ZodType): FieldMeta | undefined {
   return undefined;
 }
 
-const plain = (value: number): string => value.toLocaleString('en', { maximumFractionDigits: 4 });
+/** With a true minus, as every figure on screen. */
+const plain = (value: number): string =>
+  value.toLocaleString('en', { maximumFractionDigits: 4 }).replace('-', '\u2212');
+
+/** The unit after a figure; before a per cent sign stands a narrow no-break space, as in every percentage on screen. */
+function unitText({ unit }: FieldMeta): string {
+  if (unit === undefined) return '';
+  return unit === '%' ? '\u202f%' : ` ${unit}`;
+}
 
 /** The sentence part that names a range, for example `a number from 0 to 20,000 g`. */
 export function rangeText(meta: FieldMeta, whole = false): string {
-  const unit = meta.unit === undefined ? '' : ` ${meta.unit}`;
-  return `a ${whole ? 'whole ' : ''}number from ${plain(meta.min ?? 0)} to ${plain(meta.max ?? 0)}${unit}`;
+  const range = `from ${plain(meta.min ?? 0)} to ${plain(meta.max ?? 0)}${unitText(meta)}`;
+  return `a ${whole ? 'whole ' : ''}number ${range}`;
 }
 
 type Range = FieldMeta & { readonly min: number; readonly max: number };
@@ -73,7 +83,7 @@ export function count(meta: Range): z.ZodNumber {
 
 /** A share between 0 and 1; screens show it as a percentage. */
 export function share(meta: FieldMeta, min = 0, max = 1): z.ZodNumber {
-  return quantity({ ...meta, min, max, step: meta.step ?? 0.01 });
+  return quantity({ ...meta, min, max, step: meta.step ?? 0.01, isShare: true });
 }
 
 /** Text that must say something: trimmed, 1 to `max` characters in one line, no control characters. */

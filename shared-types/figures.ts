@@ -55,12 +55,12 @@ export function percent(share: number, style: NumberStyle = {}): string {
   return `${formatNumber(share * 100, style)}${narrowSpace}%`;
 }
 
-/** The figure of a margin: `+31 %`; with no limit found, `over` the largest that was tried. */
+/** The figure of a margin: `+31 %`; with no limit found, `more than` the largest that was tried. */
 export function marginFigure(
   { value, capped }: Pick<EnergyMargin, 'value' | 'capped'>,
   locale?: string,
 ): string {
-  return `${capped ? 'over ' : ''}${percent(value, { signed: true, locale })}`;
+  return `${capped ? 'more than ' : ''}${percent(value, { signed: true, locale })}`;
 }
 
 /** The amount alone, for columns whose head names the currency; whole amounts without decimals. */

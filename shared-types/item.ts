@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { choice, count, flag, id, isoDate, quantity, share } from './field.ts';
 import { converter, generatorHub } from './hub-item.ts';
 import { itemCommon } from './item-common.ts';
-import { port } from './port.ts';
+import { port, sinkPort } from './port.ts';
 
 export const importance = choice(
   { 'must-have': 'Must-have', 'nice-to-have': 'Nice-to-have' },
@@ -89,8 +89,16 @@ const device = z.strictObject({
   capacity: labelCapacity(60_000, 250),
   health,
   spareBatteries: count({ label: 'Spare batteries', min: 0, max: 20 }),
-  input: port,
+  input: sinkPort,
   use: deviceUse,
+  pluggedW: quantity({
+    label: 'Extra draw while plugged in',
+    unit: 'W',
+    min: 0,
+    max: 20,
+    step: 0.1,
+    hint: 'Drawn on top while it is charged in use: a navigation unit that lights up on the cable. Mostly 0.',
+  }),
   importance,
 });
 
@@ -108,7 +116,7 @@ const bank = z.strictObject({
     }),
   ),
   health,
-  input: port,
+  input: sinkPort,
   outputs: outputs('outlet'),
   efficiencyIn: share({ label: 'Efficiency in', hint: 'Stored per Wh at the plug; about 0.92.' }, 0.3),
   efficiencyOut: share({ label: 'Efficiency out', hint: 'At the plug per Wh stored; about 0.85.' }, 0.3),

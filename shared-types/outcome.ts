@@ -9,6 +9,7 @@ import type { z } from 'zod';
  * - too-large: more bytes than the call takes
  * - unreadable: a file is not what it should be; `message` says where it stops making sense
  * - storage: the catalogue could not be read or written
+ * - cancelled: the rider stopped it
  * - forbidden: the sender is not this app's own window
  * - internal: a fault of ours
  */
@@ -20,6 +21,7 @@ export type ErrorCode =
   | 'too-large'
   | 'unreadable'
   | 'storage'
+  | 'cancelled'
   | 'forbidden'
   | 'internal';
 

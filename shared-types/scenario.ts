@@ -76,8 +76,35 @@ const rules = z.strictObject({
     { 'bank-only': 'Into the buffer bank only', 'device-too': 'Into devices too' },
     { label: 'Panel and hub feed', hint: 'Many phones stop and start on an unsteady source.' },
   ),
+  atPost: choice(
+    { 'devices-too': 'Devices and banks', 'banks-only': 'Banks only; devices stay in the tent' },
+    {
+      label: 'At a campsite post, plug in',
+      hint: 'With banks only, one bank fills at the post while another serves the tent.',
+    },
+  ),
+  whenShort: choice(
+    { 'nice-to-haves-wait': 'Nice-to-haves wait', 'serve-all': 'All are served' },
+    {
+      label: 'When stores run short',
+      hint: 'Short: less is stored than the must-haves need until the next expected wall.',
+    },
+  ),
+  cellsSleep: choice(
+    { tent: 'In the tent', 'sleeping-bag': 'In the sleeping bag', outside: 'Outside' },
+    { label: 'At night the cells lie', hint: 'Cold cells give less, and none is charged below 0 °C.' },
+  ),
 });
 export type Rules = z.infer<typeof rules>;
+
+/** Devices before banks, unsteady sources through a bank, must-haves before comfort (common practice, no source). */
+export const usualRules: Rules = {
+  atWall: 'devices-first',
+  unsteadySource: 'bank-only',
+  atPost: 'devices-too',
+  whenShort: 'nice-to-haves-wait',
+  cellsSleep: 'tent',
+};
 
 export const scenarioDraft = z.strictObject({
   label: label({ label: 'Scenario' }),

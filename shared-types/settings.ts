@@ -106,12 +106,34 @@ export const usualSky: SkySettings = {
   groundReflectance: 0.2,
 };
 
+/** How sure the energy margin is to be, and how a day's use strays from the plan. */
+export const risk = z.strictObject({
+  /** Share of the histories in which no must-have may run flat. */
+  confidence: share(
+    {
+      label: 'Confidence of the margin',
+      hint: 'Of all drawn histories, this share must be carried; 0.9 as a rule.',
+    },
+    0.5,
+    0.99,
+  ),
+  useSpread: share({
+    label: 'Spread of daily use',
+    hint: 'Standard deviation over mean, for each device and day; about 0.25.',
+  }),
+});
+export type RiskSettings = z.infer<typeof risk>;
+
+/** What a new catalogue starts with (common practice, no source). */
+export const usualRisk: RiskSettings = { confidence: 0.9, useSpread: 0.25 };
+
 export const settings = z.strictObject({
   currency: currencyCode,
   theme: choice({ system: 'As the system', light: 'Light', dark: 'Dark' }, { label: 'Theme' }),
   tourId: z.nullable(id),
   stepMinutes: choice({ '5': '5 min', '15': '15 min', '30': '30 min', '60': '60 min' }, { label: 'Step' }),
   sky,
+  risk,
   preferences,
 });
 export type Settings = z.infer<typeof settings>;

@@ -117,15 +117,27 @@ export const dayStop = z.strictObject({
 });
 export type DayStop = z.infer<typeof dayStop>;
 
-/** The longest pattern of nights before it repeats. */
-export const longestNightPattern = 60;
-const patternAllowed = { error: `a pattern of 1 to ${longestNightPattern} nights` };
+/** As many nights as the longest tour has. */
+export const mostNights = longestTourDays;
+const nightsAllowed = { error: `1 to ${mostNights} nights` };
 
 export const nights = z.strictObject({
-  pattern: z.array(nightKind, patternAllowed).min(1, patternAllowed).max(longestNightPattern, patternAllowed),
+  by: choice(
+    { pattern: 'A pattern that repeats', list: 'A list, night by night' },
+    { label: 'Nights by', hint: 'Nights after the end of a list have no wall.' },
+  ),
+  /** In order: repeated to the end of the leg, or each night as it comes. */
+  kinds: z.array(nightKind, nightsAllowed).min(1, nightsAllowed).max(mostNights, nightsAllowed),
   wallOutlets: count({ label: 'Outlets in a room', min: 1, max: 6 }),
   postOutlets: count({ label: 'Outlets at a post', min: 1, max: 4 }),
 });
+
+export type Nights = z.infer<typeof nights>;
+
+/** The kind of a night of a leg; night 0 follows its first day. */
+export function nightOf({ by, kinds }: Pick<Nights, 'by' | 'kinds'>, night: number): NightKind {
+  return kinds[by === 'pattern' ? night % kinds.length : night] ?? 'none';
+}
 
 /** Riding and stops must fit between the start of the day's ride and bedtime (8 to 22 h), hours. */
 export const longestDayOutH = 14;

@@ -1,5 +1,5 @@
 import type { ItemDraftOf, ItemKind } from './item.ts';
-import type { Port, PortStandard } from './port.ts';
+import { usualCable, type Port, type PortStandard, type SinkPort } from './port.ts';
 
 /*
  * A usual item of each kind: what a form starts with, and what an empty cell of a CSV stands for, so that a rider who knows
@@ -7,6 +7,10 @@ import type { Port, PortStandard } from './port.ts';
  */
 
 const port = (standard: PortStandard, powerW: number): Port => ({ standard, powerW });
+const sink = (standard: PortStandard, powerW: number): SinkPort => {
+  const own = port(standard, powerW);
+  return { ...own, cable: usualCable(own) };
+};
 
 function common(currency: string) {
   return {
@@ -33,8 +37,9 @@ const usual: Usual = {
     capacity: { as: 'mah', mAh: 3000, cellV: 3.7 },
     health: 0.9,
     spareBatteries: 0,
-    input: port('bc-1.2', 7.5),
+    input: sink('bc-1.2', 7.5),
     use: { as: 'activity', ridingW: 0.5, stopW: 0.5, eveningW: 0.5, nightW: 0 },
+    pluggedW: 0,
     importance: 'must-have',
   }),
   bank: (currency) => ({
@@ -44,7 +49,7 @@ const usual: Usual = {
     capacity: { as: 'mah', mAh: 10_000, cellV: 3.7 },
     measuredDeliverableWh: null,
     health: 1,
-    input: port('type-c-3a', 15),
+    input: sink('type-c-3a', 15),
     outputs: [port('bc-1.2', 7.5)],
     efficiencyIn: 0.92,
     efficiencyOut: 0.85,

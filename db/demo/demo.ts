@@ -1,7 +1,7 @@
 import type { Item, ItemDraft } from '../../shared-types/item.ts';
-import type { Port, PortStandard } from '../../shared-types/port.ts';
-import { usualPlacement, type Scenario } from '../../shared-types/scenario.ts';
-import { usualSky, type Settings } from '../../shared-types/settings.ts';
+import type { Cable, Port, PortStandard, SinkPort } from '../../shared-types/port.ts';
+import { usualPlacement, usualRules, type Scenario } from '../../shared-types/scenario.ts';
+import { usualRisk, usualSky, type Settings } from '../../shared-types/settings.ts';
 import { usualBicycle, type Leg, type NightKind, type Tour } from '../../shared-types/tour.ts';
 import { demoTrack } from './demo-track.ts';
 
@@ -14,6 +14,11 @@ const currency = 'EUR';
 const invented = 'Invented for the demo.';
 
 const port = (standard: PortStandard, powerW: number): Port => ({ standard, powerW });
+const sink = (standard: PortStandard, powerW: number, cable: Cable): SinkPort => ({
+  standard,
+  powerW,
+  cable,
+});
 
 type CommonKey = 'state' | 'quantity' | 'notes' | 'price' | 'label' | 'massG' | 'mount';
 
@@ -42,8 +47,9 @@ const devices: readonly Item[] = [
     capacity: { as: 'mah', mAh: 4500, cellV: 3.85 },
     health: 0.9,
     spareBatteries: 0,
-    input: port('pd', 18),
+    input: sink('pd', 18, 'c-3a'),
     use: { as: 'activity', ridingW: 0.25, stopW: 0.7, eveningW: 1.2, nightW: 0.08 },
+    pluggedW: 0,
     importance: 'must-have',
   },
   {
@@ -53,8 +59,9 @@ const devices: readonly Item[] = [
     capacity: { as: 'mah', mAh: 1800, cellV: 3.7 },
     health: 0.95,
     spareBatteries: 0,
-    input: port('bc-1.2', 5),
+    input: sink('bc-1.2', 5, 'a-plug'),
     use: { as: 'activity', ridingW: 0.75, stopW: 0.3, eveningW: 0.1, nightW: 0 },
+    pluggedW: 0,
     importance: 'must-have',
   },
   {
@@ -64,8 +71,9 @@ const devices: readonly Item[] = [
     capacity: { as: 'mah', mAh: 1200, cellV: 7.2 },
     health: 0.9,
     spareBatteries: 1,
-    input: port('type-c-1.5a', 7.5),
+    input: sink('type-c-1.5a', 7.5, 'c-3a'),
     use: { as: 'day', whPerDay: 3.5 },
+    pluggedW: 0,
     importance: 'nice-to-have',
   },
   {
@@ -75,8 +83,9 @@ const devices: readonly Item[] = [
     capacity: { as: 'mah', mAh: 3000, cellV: 3.6 },
     health: 0.9,
     spareBatteries: 0,
-    input: port('bc-1.2', 5),
+    input: sink('bc-1.2', 5, 'a-plug'),
     use: { as: 'activity', ridingW: 0.4, stopW: 0, eveningW: 0.3, nightW: 0 },
+    pluggedW: 0,
     importance: 'nice-to-have',
   },
   {
@@ -86,8 +95,9 @@ const devices: readonly Item[] = [
     capacity: { as: 'mah', mAh: 1700, cellV: 3.7 },
     health: 0.85,
     spareBatteries: 0,
-    input: port('bc-1.2', 5),
+    input: sink('bc-1.2', 5, 'a-plug'),
     use: { as: 'activity', ridingW: 0, stopW: 0, eveningW: 0.3, nightW: 0 },
+    pluggedW: 0,
     importance: 'nice-to-have',
   },
 ];
@@ -111,7 +121,7 @@ const banks: readonly Item[] = [
     capacity: { as: 'mah', mAh: 20_000, cellV: 3.7 },
     measuredDeliverableWh: { value: 60, on: '2026-03-14' },
     health: 0.95,
-    input: port('pd', 18),
+    input: sink('pd', 18, 'c-3a'),
     outputs: [port('pd', 20), port('bc-1.2', 7.5)],
   },
   {
@@ -120,7 +130,7 @@ const banks: readonly Item[] = [
     ...bankDefaults,
     capacity: { as: 'mah', mAh: 10_000, cellV: 3.7 },
     health: 0.9,
-    input: port('type-c-3a', 10),
+    input: sink('type-c-3a', 10, 'c-3a'),
     outputs: [port('bc-1.2', 7.5)],
     chargesWhileServing: false,
   },
@@ -218,7 +228,7 @@ const legs: Leg[] = [
     terrain: { as: 'class', terrainClass: 'hilly' },
     wind: { as: 'calm' },
     ridingHours: 6,
-    nights: { pattern: every(3, 'electric-post'), wallOutlets: 2, postOutlets: 1 },
+    nights: { by: 'pattern', kinds: every(3, 'electric-post'), wallOutlets: 2, postOutlets: 1 },
     dayStops: [lunch],
   },
   {
@@ -229,7 +239,7 @@ const legs: Leg[] = [
     terrain: { as: 'track', terrainClass: 'rolling', pace: 'computed', track: demoTrack },
     wind: { as: 'calm' },
     ridingHours: 7,
-    nights: { pattern: every(4, 'wall'), wallOutlets: 2, postOutlets: 1 },
+    nights: { by: 'pattern', kinds: every(4, 'wall'), wallOutlets: 2, postOutlets: 1 },
     dayStops: [rest],
   },
   {
@@ -240,7 +250,7 @@ const legs: Leg[] = [
     terrain: { as: 'class', terrainClass: 'flat-paved' },
     wind: { as: 'calm' },
     ridingHours: 7,
-    nights: { pattern: every(5, 'wall'), wallOutlets: 2, postOutlets: 1 },
+    nights: { by: 'pattern', kinds: every(5, 'wall'), wallOutlets: 2, postOutlets: 1 },
     dayStops: [rest],
   },
 ];
@@ -264,7 +274,7 @@ const carried = (...itemIds: string[]) => itemIds.map((itemId) => ({ itemId, qua
 
 const common = {
   placement: { ...usualPlacement, inCamp: 'flat', rackFactor: 0.4 },
-  rules: { atWall: 'devices-first', unsteadySource: 'bank-only' },
+  rules: usualRules,
   notes: invented,
 } as const;
 
@@ -305,6 +315,7 @@ export const demoSettings: Settings = {
   tourId: 'demo-tour',
   stepMinutes: '15',
   sky: usualSky,
+  risk: usualRisk,
   preferences: {
     cost: { weight: 0.2, satisfied: 0, unacceptable: 400 },
     grams: { weight: 0.15, satisfied: 300, unacceptable: 1500 },

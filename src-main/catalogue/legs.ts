@@ -1,6 +1,7 @@
-import type { DayStop, Leg, NightKind, Place, TerrainClass } from '../../shared-types/tour.ts';
+import type { DayStop, Leg, Place, TerrainClass } from '../../shared-types/tour.ts';
 import type { ReadDb, WriteDb } from './connection.ts';
 import { insertRow, selectAll } from './statements.ts';
+import { nightColumns, readNights, writeNightKinds, type NightColumns } from './leg-nights.ts';
 import { readRadiation, writeRadiation } from './leg-radiation.ts';
 import { readTrack, writeTrack } from './leg-tracks.ts';
 import { windColumns, windOf, type WindColumns } from './leg-wind.ts';
@@ -16,22 +17,19 @@ type PlaceColumns =
     };
 
 type LegRow = PlaceColumns &
-  WindColumns & {
+  WindColumns &
+  NightColumns & {
     readonly position: number;
     readonly label: string;
     readonly days: number;
     readonly terrain_class: TerrainClass;
     readonly riding_h: number;
-    readonly wall_outlets: number;
-    readonly post_outlets: number;
   };
 
 export function writeLegs(write: WriteDb, tourId: string, legs: readonly Leg[]): void {
   legs.forEach((leg, position) => {
     insertRow(write, 'legs', { tour_id: tourId, ...rowOf(leg, position) });
-    leg.nights.pattern.forEach((night, index) =>
-      insertRow(write, 'leg_nights', { tour_id: tourId, leg_position: position, position: index, night }),
-    );
+    writeNightKinds(write, tourId, position, leg.nights.kinds);
     leg.dayStops.forEach((stop, index) => writeDayStop(write, tourId, position, stop, index));
     writeRadiation(write, tourId, position, leg.radiation);
     if (leg.terrain.as === 'track') writeTrack(write, tourId, position, leg.terrain);
@@ -48,11 +46,7 @@ export function readLegs(read: ReadDb, tourId: string): Leg[] {
     terrain: readTerrain(read, tourId, row),
     wind: windOf(row),
     ridingHours: row.riding_h,
-    nights: {
-      pattern: readNights(read, tourId, row.position),
-      wallOutlets: row.wall_outlets,
-      postOutlets: row.post_outlets,
-    },
+    nights: readNights(read, tourId, row.position, row),
     dayStops: readDayStops(read, tourId, row.position),
   }));
 }
@@ -61,13 +55,12 @@ function rowOf(leg: Leg, position: number): LegRow {
   return {
     ...placeColumns(leg.place),
     ...windColumns(leg.wind),
+    ...nightColumns(leg.nights),
     position,
     label: leg.label,
     days: leg.days,
     terrain_class: leg.terrain.terrainClass,
     riding_h: leg.ridingHours,
-    wall_outlets: leg.nights.wallOutlets,
-    post_outlets: leg.nights.postOutlets,
   };
 }
 
@@ -87,16 +80,6 @@ function readTerrain(read: ReadDb, tourId: string, row: LegRow): Leg['terrain'] 
   const terrainClass = row.terrain_class;
   const ridden = readTrack(read, tourId, row.position);
   return ridden === null ? { as: 'class', terrainClass } : { as: 'track', terrainClass, ...ridden };
-}
-
-function readNights(read: ReadDb, tourId: string, leg: number): NightKind[] {
-  const rows = selectAll(
-    read,
-    'SELECT night FROM leg_nights WHERE tour_id = ? AND leg_position = ? ORDER BY position',
-    tourId,
-    leg,
-  ) as { night: NightKind }[];
-  return rows.map((row) => row.night);
 }
 
 function writeDayStop(write: WriteDb, tourId: string, leg: number, stop: DayStop, position: number): void {

@@ -8,6 +8,11 @@ import skySettings from '../../db/migrations/0070-sky-settings.sql?raw';
 import hubWheel from '../../db/migrations/0080-hub-wheel.sql?raw';
 import bicycleAndWind from '../../db/migrations/0090-bicycle-and-wind.sql?raw';
 import legTrackPieces from '../../db/migrations/0100-leg-track-pieces.sql?raw';
+import portCables from '../../db/migrations/0110-port-cables.sql?raw';
+import pluggedDraw from '../../db/migrations/0120-plugged-draw.sql?raw';
+import scenarioRules from '../../db/migrations/0130-scenario-rules.sql?raw';
+import nightLists from '../../db/migrations/0140-night-lists.sql?raw';
+import riskSettings from '../../db/migrations/0150-risk-settings.sql?raw';
 
 /** One step from the tables of the version before to those of `version`. Once released, a step never changes. */
 export interface Migration {
@@ -26,4 +31,9 @@ export const migrations: readonly Migration[] = [
   { version: 80, sql: hubWheel },
   { version: 90, sql: bicycleAndWind },
   { version: 100, sql: legTrackPieces },
+  { version: 110, sql: portCables },
+  { version: 120, sql: pluggedDraw },
+  { version: 130, sql: scenarioRules },
+  { version: 140, sql: nightLists },
+  { version: 150, sql: riskSettings },
 ];

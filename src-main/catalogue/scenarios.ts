@@ -1,17 +1,16 @@
 import { randomUUID } from 'node:crypto';
 import { success, type Outcome } from '../../shared-types/outcome.ts';
-import type { Method, Rules, Scenario, ScenarioDraft } from '../../shared-types/scenario.ts';
+import type { Method, Scenario, ScenarioDraft } from '../../shared-types/scenario.ts';
 import { inTransaction, type ReadDb, type WriteDb } from './connection.ts';
 import { missingItem } from './missing-row.ts';
 import { readPlacement, writePlacement } from './placements.ts';
+import { ruleColumns, rulesOf, type RuleColumns } from './rule-columns.ts';
 import { change, insertRow, putRow, selectAll, selectOne } from './statements.ts';
 
-interface ScenarioRow {
+interface ScenarioRow extends RuleColumns {
   readonly id: string;
   readonly label: string;
   readonly method: Method;
-  readonly at_wall: Rules['atWall'];
-  readonly unsteady_source: Rules['unsteadySource'];
   readonly notes: string;
 }
 
@@ -64,8 +63,7 @@ function rowOf(id: string, { rules, ...draft }: ScenarioDraft): ScenarioRow {
     id,
     label: draft.label,
     method: draft.method,
-    at_wall: rules.atWall,
-    unsteady_source: rules.unsteadySource,
+    ...ruleColumns(rules),
     notes: draft.notes,
   };
 }
@@ -77,7 +75,7 @@ function scenarioOf(read: ReadDb, row: ScenarioRow): Scenario {
     method: row.method,
     kit: readKit(read, row.id),
     placement: readPlacement(read, row.id),
-    rules: { atWall: row.at_wall, unsteadySource: row.unsteady_source },
+    rules: rulesOf(row),
     notes: row.notes,
   };
 }

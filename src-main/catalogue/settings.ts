@@ -7,10 +7,11 @@ import {
   type Settings,
 } from '../../shared-types/settings.ts';
 import { inTransaction, type ReadDb, type WriteDb } from './connection.ts';
+import { riskColumns, riskOf, type RiskColumns } from './risk-columns.ts';
 import { skyColumns, skyOf, type SkyColumns } from './sky-columns.ts';
 import { putRow, selectAll, selectOne } from './statements.ts';
 
-interface SettingsRow extends SkyColumns {
+interface SettingsRow extends SkyColumns, RiskColumns {
   readonly currency: string;
   readonly theme: Settings['theme'];
   readonly tour_id: string | null;
@@ -27,6 +28,7 @@ export function readSettings(read: ReadDb): Settings | null {
     tourId: row.tour_id,
     stepMinutes: String(row.step_min) as Settings['stepMinutes'],
     sky: skyOf(row),
+    risk: riskOf(row),
     preferences: readPreferences(read),
   };
 }
@@ -42,6 +44,7 @@ export function saveSettings(write: WriteDb, settings: Settings): Outcome<Settin
       tour_id: settings.tourId,
       step_min: Number(settings.stepMinutes),
       ...skyColumns(settings.sky),
+      ...riskColumns(settings.risk),
     });
     for (const criterion of criterionNames)
       putRow(write, 'criterion_scales', 'criterion', { criterion, ...settings.preferences[criterion] });

@@ -5,6 +5,8 @@ export interface BuiltFolders {
   readonly project: string;
   readonly renderer: string;
   readonly preload: string;
+  /** The file that a worker thread runs. */
+  readonly scenarioWorker: string;
 }
 
 /**
@@ -17,5 +19,6 @@ export function builtFolders(entryFolder: string): BuiltFolders {
     project: resolve(out, '..'),
     renderer: join(out, 'renderer'),
     preload: join(out, 'preload', 'preload.cjs'),
+    scenarioWorker: join(out, 'main', 'scenario-worker.js'),
   };
 }

@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { createScenarioPool } from '../workers/scenario-pool.ts';
 import { openWorkbench } from '../workbench/open.ts';
 import { readVersion } from './app-version.ts';
 import { builtFolders } from './built-folders.ts';
@@ -8,7 +9,7 @@ import { terminalDesk } from './demo/file-desk.ts';
 import { runDemo } from './demo/run.ts';
 import { runOrExit } from './run-or-exit.ts';
 
-const { project } = builtFolders(import.meta.dirname);
+const { project, scenarioWorker } = builtFolders(import.meta.dirname);
 const dataFolder = mkdtempSync(join(tmpdir(), 'chargewright-demo-'));
 
 // A reader such as `head` may close the pipe early: that ends the printing, not the demo.
@@ -23,7 +24,13 @@ function print(text: string): void {
 await runOrExit('The demo failed', async () => {
   const files = terminalDesk(join(project, 'demo-output'), print);
   const version = readVersion(project);
-  const workbench = openWorkbench({ dataFolder, host: 'loopback', version, files });
+  const workbench = openWorkbench({
+    dataFolder,
+    host: 'loopback',
+    version,
+    files,
+    simulator: createScenarioPool(scenarioWorker),
+  });
   try {
     await runDemo(workbench.handlers, print);
   } finally {

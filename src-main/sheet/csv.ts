@@ -35,13 +35,20 @@ function meanOf(flow: Flow): (row: Row) => Cell {
   return ({ scenario }) => rounded(dailyMeanWh(scenario.days, flow), whDecimals);
 }
 
+function yesNo(flag: boolean): Cell {
+  return flag ? 'yes' : 'no';
+}
+
 const minuteDecimals = 2;
 
 function minutesOf(of: Parameters<typeof dailyMinutes>[1]): (row: Row) => Cell {
   return ({ scenario }) => rounded(dailyMinutes(scenario.legs, of), minuteDecimals);
 }
 
-/** Every column with its cell. Programs read the names: add at the end, never rename. */
+/**
+ * Every column with its cell. Programs read the names: add at the end, never rename. `lowest_stored_wh` is that of the
+ * middle history.
+ */
 const columns: Readonly<Record<string, (row: Row) => Cell>> = {
   scenario: ({ scenario }) => scenario.label,
   method: ({ scenario }) => scenario.method,
@@ -55,13 +62,13 @@ const columns: Readonly<Record<string, (row: Row) => Cell>> = {
   front_wheel_g: ({ scenario }) => scenario.mass.frontWheelG,
   energy_margin: ({ scenario }) => rounded(scenario.margin.value, shareDecimals),
   energy_margin_pct: ({ scenario }) => rounded(scenario.margin.value * percentPerShare, percentDecimals),
-  margin_capped: ({ scenario }) => (scenario.margin.capped ? 'yes' : 'no'),
+  margin_capped: ({ scenario }) => yesNo(scenario.margin.capped),
   margin_limited_by: ({ scenario }) => scenario.margin.limitedBy?.device ?? null,
   margin_limited_on_day: ({ scenario }) => scenario.margin.limitedBy?.day ?? null,
   first_short_device: ({ scenario }) => scenario.firstShort?.device ?? null,
   first_short_day: ({ scenario }) => scenario.firstShort?.day ?? null,
-  flat_share: ({ scenario }) => rounded(scenario.flatShare, shareDecimals),
-  lowest_stored_wh: ({ scenario }) => rounded(scenario.lowestStoredWh, whDecimals),
+  flat_share: ({ scenario }) => rounded(scenario.risk.share, shareDecimals),
+  lowest_stored_wh: ({ scenario }) => rounded(scenario.reserveWh.p50, whDecimals),
   demand_wh_per_day: ({ comparison }) => rounded(comparison.tour.demandWhPerDay, whDecimals),
   wall_wh_per_day: meanOf('wall'),
   panel_wh_per_day: meanOf('panel'),
@@ -80,6 +87,16 @@ const columns: Readonly<Record<string, (row: Row) => Cell>> = {
   later_min_per_day_hub_off: minutesOf('offMinutes'),
   hub_set_price: ({ scenario }) => (scenario.hubCost === null ? null : toMajor(scenario.hubCost.total)),
   hub_set_g: ({ scenario }) => scenario.hubCost?.netG ?? null,
+  seed: ({ comparison }) => comparison.seed,
+  margin_confidence: ({ comparison }) => rounded(comparison.confidence, shareDecimals),
+  usual_margin: ({ scenario }) => rounded(scenario.margin.usual, shareDecimals),
+  usual_margin_capped: ({ scenario }) => yesNo(scenario.margin.usualCapped),
+  flat_share_low: ({ scenario }) => rounded(scenario.risk.low, shareDecimals),
+  flat_share_high: ({ scenario }) => rounded(scenario.risk.high, shareDecimals),
+  first_short_earliest_day: ({ scenario }) => scenario.firstShort?.earliestDay ?? null,
+  lowest_stored_p10_wh: ({ scenario }) => rounded(scenario.reserveWh.p10, whDecimals),
+  lowest_stored_p90_wh: ({ scenario }) => rounded(scenario.reserveWh.p90, whDecimals),
+  spilled_share: ({ scenario }) => rounded(scenario.spilledShare, shareDecimals),
 };
 
 /** One row per scenario by RFC 4180, the byte order mark first; numbers with a point and no thousands separator. */

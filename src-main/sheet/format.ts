@@ -33,17 +33,17 @@ export function percentText(share: number): string {
   return figures.percent(share, { locale });
 }
 
-/** A share as a signed percentage: 0.31 is `+31 %`. */
-export function signedPercentText(share: number): string {
-  return figures.percent(share, { signed: true, locale });
-}
-
 export function marginText(margin: EnergyMargin): string {
   return figures.marginFigure(margin, locale);
 }
 
+/** The margin that half of the histories carry. */
+export function usualText({ usual, usualCapped }: EnergyMargin): string {
+  return figures.marginFigure({ value: usual, capped: usualCapped }, locale);
+}
+
 export function shortfallText(shortfall: Shortfall | null): string {
-  return shortfall === null ? nothing : `${shortfall.device}, day ${shortfall.day}`;
+  return shortfall === null ? nothing : `${shortfall.device}, day\u00a0${shortfall.day}`;
 }
 
 /** `2027-05-03`, or an instant of that day, -> `3 May 2027`, the same day in every time zone. */

@@ -24,7 +24,7 @@ function laterText({ legs, hubCost }: ScenarioResult): string {
   const minutes = (of: Minutes): string => decimalText(dailyMinutes(legs, of), 1);
   const grams = `${minutes('massMinutes')} min a day later by its grams`;
   if (hubCost === null) return grams;
-  return `${grams}, ${minutes('dragMinutes')} by the hub charging (${minutes('offMinutes')} switched off)`;
+  return `${grams}, ${minutes('dragMinutes')} by the hub’s drag, charging (${minutes('offMinutes')} switched off)`;
 }
 
 /** What each scenario's generator hub really costs, part by part; nothing without one. */
@@ -34,7 +34,7 @@ export function hubCostLines({ scenarios }: Comparison): readonly string[] {
 
 function hubCostText(label: string, { lines, total, notConverted, netG, frontWheelG }: HubCost): string {
   const sums = [total, ...notConverted].map(moneyText).join(' and ');
-  const front = `of these ${gramsText(frontWheelG)} on the front wheel`;
+  const front = `of these ${gramsText(frontWheelG)} on the front wheel, net`;
   return `${label}: the hub really costs ${sums} and ${gramsText(netG)}, ${front}: ${lines.map(partText).join('; ')}.`;
 }
 

@@ -1,25 +1,18 @@
 import { allLegNotes } from '../../shared-types/all-leg-notes.ts';
 import type { Comparison, ScenarioResult } from '../../shared-types/comparison.ts';
+import { wordsLocale } from '../../shared-types/figures.ts';
+import { ofHundred } from '../../shared-types/history-words.ts';
 import { dailyMeanWh, flowHeads, flows } from './daily-mean.ts';
-import {
-  countText,
-  dateText,
-  decimalText,
-  marginText,
-  moneyText,
-  nothing,
-  shortfallText,
-  whText,
-} from './format.ts';
-import { cut, oneLine, wrap } from './plain-text.ts';
+import { countText, dateText, decimalText, marginText, moneyText, usualText, whText } from './format.ts';
+import { historyLines } from './history-lines.ts';
+import { oneLine, wrap } from './plain-text.ts';
 import { hubCostLines, laterLines } from './ride-lines.ts';
 import { reserveReminder, type SheetStamp } from './sheet-file.ts';
 import { textTable, type TextColumn } from './text-table.ts';
 
 /** Fits a mail and a terminal of 100 columns. */
 const textWidth = 92;
-const scenarioWidth = 24;
-const deviceWidth = 16;
+const scenarioWidth = 23;
 
 const scenarioColumns: readonly TextColumn[] = [
   { head: 'Rank', align: 'right' },
@@ -31,7 +24,7 @@ const scorecardColumns: readonly TextColumn[] = [
   { head: 'Grams', align: 'right' },
   { head: 'Front g', align: 'right' },
   { head: 'Margin', align: 'right' },
-  { head: 'First flat', align: 'left' },
+  { head: 'Usual', align: 'right' },
 ];
 const ledgerColumns: readonly TextColumn[] = [
   ...scenarioColumns,
@@ -43,14 +36,6 @@ function rankAndLabel(comparison: Comparison, scenario: ScenarioResult): readonl
   return [score === undefined ? '' : String(score.rank), scenario.label];
 }
 
-/** What runs flat first: under the plan where it fails, at the margin where it holds. The device may be cut, the day not. */
-function limitText({ firstShort, margin }: ScenarioResult): string {
-  const limit = firstShort ?? margin.limitedBy;
-  return limit === null
-    ? nothing
-    : shortfallText({ ...limit, device: cut(oneLine(limit.device), deviceWidth) });
-}
-
 function scorecardLines(comparison: Comparison): readonly string[] {
   const rows = comparison.scenarios.map((scenario) => [
     ...rankAndLabel(comparison, scenario),
@@ -58,9 +43,14 @@ function scorecardLines(comparison: Comparison): readonly string[] {
     decimalText(scenario.mass.carriedG),
     decimalText(scenario.mass.frontWheelG),
     marginText(scenario.margin),
-    limitText(scenario),
+    usualText(scenario.margin),
   ]);
-  return textTable(scorecardColumns, rows);
+  const margins = `Margin: carried in ${ofHundred(comparison.confidence, wordsLocale)} histories; usual: in half of them.`;
+  return [...textTable(scorecardColumns, rows), ...paragraph(margins)];
+}
+
+function historyBlock(comparison: Comparison): readonly string[] {
+  return ['As planned', ...bullets(historyLines(comparison))];
 }
 
 function notConvertedLines(comparison: Comparison): readonly string[] {
@@ -117,6 +107,7 @@ export function comparisonText(comparison: Comparison, { madeOn, version }: Shee
     tourLines(comparison),
     [...paragraph(advice.answer), ...paragraph(advice.why), ...bullets(advice.notes)],
     [...scorecardLines(comparison), ...notConvertedLines(comparison)],
+    historyBlock(comparison),
     ledgerLines(comparison),
     rideBlock(comparison),
     ...legBlocks(comparison),

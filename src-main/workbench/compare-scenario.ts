@@ -1,82 +1,87 @@
 import type {
   Cost,
   CriterionValues,
-  DayLedger,
   EnergyMargin,
   LegYield,
   Mass,
   ScenarioResult,
-  Shortfall,
-  StoredCourse,
 } from '../../shared-types/comparison.ts';
 import type { Item } from '../../shared-types/item.ts';
 import { toMajor } from '../../shared-types/money.ts';
 import type { Scenario } from '../../shared-types/scenario.ts';
-import { account, accounts, type Account } from '../model/flow/ledger.ts';
-import { energyMargin, type MarginResult } from '../model/flow/margin.ts';
-import { compileNetwork, type Network } from '../model/flow/network.ts';
-import { createRecord, runTour, type FlatMustHave, type RunRecord } from '../model/flow/run-tour.ts';
-import { inLongerSteps, layPanels, meanPanelPower } from '../model/flow/panel-power.ts';
-import { panelSchedule } from '../model/flow/panel-schedule.ts';
-import { createState } from '../model/flow/step-state.ts';
-import { buildSupply, type Supply } from '../model/flow/supply.ts';
 import { meanRadiationWhM2 } from '../model/flow/tour-sun.ts';
 import { costOf } from '../model/judge/cost.ts';
 import { massOf } from '../model/judge/mass.ts';
 import { hubCostOf } from '../model/judge/hub-cost.ts';
 import type { Pace, RiddenCourse } from '../model/ride/ride-course.ts';
-import { isoDateOf, noonOf } from '../model/sun/calendar.ts';
 import { kitAssumptions } from './assemble/assumptions.ts';
-import {
-  bankModels,
-  carriedItems,
-  chargerModels,
-  ofKind,
-  panelModels,
-  travellingDevices,
-  type CarriedItem,
-} from './assemble/kit.ts';
-import { panelDayOf, placementModel } from './assemble/sky.ts';
+import { carriedItems, type CarriedItem } from './assemble/kit.ts';
 import { pricedLines, weighedLines } from './assemble/money-and-mass.ts';
 import { hubSet } from './assemble/hub-set.ts';
 import { riddenNotes } from './assemble/ride-notes.ts';
-import { laterMinutes, rideLeg } from './assemble/ride.ts';
-import type { TourModel } from './assemble/tour.ts';
+import { laterMinutes } from './assemble/ride.ts';
+import type { ComparedTour } from './compared-tour.ts';
+import {
+  dayLedgersOf,
+  deviceLedgersOf,
+  firstShortOf,
+  marginOf,
+  reserveOf,
+  riskOf,
+  spilledShareOf,
+  storedCourseOf,
+} from './energy-results.ts';
+import { readyScenario, simulateScenario, type ReadyScenario } from './simulate-scenario.ts';
+import { wallOrderChange } from './wall-order.ts';
 
-/** Simulates one scenario on a tour and works out its four figures. */
+/**
+ * Simulates one scenario on a tour and works out its four figures.
+ *
+ * @param onWalk called after each history walked
+ */
 export function compareScenario(
   scenario: Scenario,
-  model: TourModel,
+  tour: ComparedTour,
   items: readonly Item[],
   currency: string,
+  onWalk: () => void,
 ): ScenarioResult {
   const lines = carriedItems(scenario, items);
   const mass = massOf(weighedLines(lines));
   const hubParts = hubSet(lines);
   const cost = costOf(pricedLines(lines), currency);
-  const rides = ridesOf(model, lines, mass.carriedG);
-  const network = networkOf(scenario, model, items, lines);
-  const supply = supplyOf(scenario, model, lines, rides);
-  const margin = marginOf(energyMargin(network, model.timeline, [supply]), network, model);
-  const run = runPlan(network, model, supply);
-  const firstShort = run.flat.step < 0 ? null : shortfall(run.flat, network, model);
+  const ready = readyScenario(scenario, tour, lines, mass.carriedG);
+  const energy = energyOf(ready, tour, onWalk);
   return {
     id: scenario.id,
     label: scenario.label,
     method: scenario.method,
     carries: carriesLine(lines),
-    values: valuesOf(cost, mass, margin),
+    values: valuesOf(cost, mass, energy.margin),
     cost,
     mass,
     hubCost: hubParts.length === 0 ? null : hubCostOf(hubParts, currency),
-    margin,
-    flatShare: firstShort === null ? 0 : 1,
-    firstShort,
-    lowestStoredWh: run.record.storedWh.reduce((least, wh) => Math.min(least, wh), Infinity),
-    stored: storedCourse(run.record, network, model),
-    days: dayLedgers(run.record, model),
-    legs: legYields(model, supply, rides),
+    ...energy,
+    legs: legYields(tour, ready),
     assumptions: kitAssumptions(scenario, lines),
+  };
+}
+
+/** All that the walks through the histories tell. */
+function energyOf(ready: ReadyScenario, { risk, tour }: ComparedTour, onWalk: () => void) {
+  const { network, course } = ready;
+  const simulation = simulateScenario(ready, risk.confidence, onWalk);
+  const { record } = simulation;
+  return {
+    margin: marginOf(simulation, network, course.stepsPerDay),
+    risk: riskOf(record),
+    firstShort: firstShortOf(record, network, course.stepsPerDay),
+    reserveWh: reserveOf(record),
+    spilledShare: spilledShareOf(record),
+    stored: storedCourseOf(record, network),
+    days: dayLedgersOf(record, tour.startDate),
+    devices: deviceLedgersOf(record, network),
+    wallOrder: wallOrderChange(ready, onWalk),
   };
 }
 
@@ -89,116 +94,13 @@ function valuesOf(cost: Cost, mass: Mass, margin: EnergyMargin): CriterionValues
   };
 }
 
-function ridesOf(
-  { tour, places }: TourModel,
-  lines: readonly CarriedItem[],
-  kitG: number,
-): readonly RiddenCourse[] {
-  return tour.legs.map((_, index) => rideLeg(tour, index, places[index]!.climate, lines, kitG));
-}
-
-function networkOf(
-  scenario: Scenario,
-  model: TourModel,
-  items: readonly Item[],
-  lines: readonly CarriedItem[],
-): Network {
-  return compileNetwork({
-    devices: travellingDevices(items, model.tour.leftAtHome),
-    banks: bankModels(ofKind(lines, 'bank')),
-    chargers: chargerModels(ofKind(lines, 'wall-charger')),
-    wallOrder: scenario.rules.atWall,
-    unsteadyFeed: scenario.rules.unsteadySource,
-  });
-}
-
-function supplyOf(
-  scenario: Scenario,
-  model: TourModel,
-  lines: readonly CarriedItem[],
-  rides: readonly RiddenCourse[],
-): Supply {
-  const { timeline } = model;
-  return buildSupply(
-    timeline,
-    panelPower(scenario, model, lines),
-    rides.flatMap(({ stages }) => stages.map(({ plugW }) => plugW)),
-    timeline.luckChance,
-  );
-}
-
-/** What the panels give in each step: the mean over the drawn skies. */
-function panelPower(
-  scenario: Scenario,
-  { tour, timeline, sun, skies, optics }: TourModel,
-  lines: readonly CarriedItem[],
-): Float64Array {
-  const placement = placementModel(scenario.placement);
-  const schedules = tour.legs.map((leg) => panelSchedule(panelDayOf(leg), placement, sun.stepsPerDay));
-  const panels = panelModels(ofKind(lines, 'panel'));
-  const laid = layPanels(panels, placement, sun, schedules, timeline.legOfDay, optics);
-  return inLongerSteps(meanPanelPower(laid, sun, skies), sun.stepsPerDay / timeline.stepsPerDay);
-}
-
-function runPlan(
-  network: Network,
-  model: TourModel,
-  supply: Supply,
-): { readonly flat: FlatMustHave; readonly record: RunRecord } {
-  const flat: FlatMustHave = { step: -1, device: -1 };
-  const record = createRecord(model.timeline);
-  runTour(network, model.timeline, supply, 1, createState(network), flat, record);
-  return { flat, record };
-}
-
-function shortfall(
-  at: { readonly device: number; readonly step: number },
-  network: Network,
-  model: TourModel,
-): Shortfall {
-  return {
-    device: network.devices[at.device]!.label,
-    day: Math.floor(at.step / model.timeline.stepsPerDay) + 1,
-  };
-}
-
-function marginOf(result: MarginResult, network: Network, model: TourModel): EnergyMargin {
-  return {
-    value: result.value,
-    band: null,
-    capped: result.capped,
-    limitedBy: result.limit === null ? null : shortfall(result.limit, network, model),
-  };
-}
-
-function storedCourse(record: RunRecord, network: Network, model: TourModel): StoredCourse {
-  const stepsPerHour = Math.round(1 / model.timeline.stepHours);
-  return {
-    capacityWh: network.capacityWh.reduce((sum, wh) => sum + wh, 0),
-    middleWh: Array.from(record.storedWh).filter((_, step) => (step + 1) % stepsPerHour === 0),
-    lowWh: null,
-    highWh: null,
-  };
-}
-
-function dayLedgers(record: RunRecord, model: TourModel): readonly DayLedger[] {
-  return Array.from({ length: model.timeline.days }, (_, day) => {
-    const of = (name: Account): number => record.ledger[day * accounts.length + account[name]]!;
-    return {
-      day: day + 1,
-      date: isoDateOf(noonOf(model.tour.startDate, day)),
-      ...(Object.fromEntries(accounts.map((name) => [name, of(name)])) as Record<Account, number>),
-    };
-  });
-}
-
-function legYields(model: TourModel, supply: Supply, rides: readonly RiddenCourse[]): readonly LegYield[] {
+function legYields(model: ComparedTour, { panels, course, rides }: ReadyScenario): readonly LegYield[] {
   const { timeline, tour, places, sun } = model;
   return tour.legs.map((leg, index) => {
     const onLeg = <T>(values: ArrayLike<T>, legOf: ArrayLike<number>): T[] =>
       Array.from(values).filter((_, i) => legOf[i] === index);
-    const daysWh = (watts: Float64Array): number =>
-      (onLeg(watts, timeline.leg).reduce((sum, w) => sum + w, 0) * timeline.stepHours) / leg.days;
+    const sumOnLeg = (values: Float64Array): number =>
+      onLeg(values, timeline.leg).reduce((sum, value) => sum + value, 0);
     const days = onLeg(Array.from(sun.courses.keys()), timeline.legOfDay);
     const meanOf = (pick: (day: number) => number): number =>
       days.reduce((sum, day) => sum + pick(day), 0) / leg.days;
@@ -211,8 +113,8 @@ function legYields(model: TourModel, supply: Supply, rides: readonly RiddenCours
       notes: [...model.notes[index]!, ...riddenNotes(leg, tour, rides[index]!)],
       radiationKWhM2: meanOf((day) => meanRadiationWhM2(sun, day)) / 1000,
       dayLengthH: meanOf((day) => (24 / Math.PI) * sun.courses[day]!.sunsetRad),
-      panelWh: daysWh(supply.panelW),
-      hubWh: daysWh(supply.hubW),
+      panelWh: (sumOnLeg(panels.meanW) * timeline.stepHours) / leg.days,
+      hubWh: sumOnLeg(course.hubWh) / leg.days,
       wallNights: onLeg(timeline.wallAfterDay, timeline.legOfDay).reduce((sum, wall) => sum + wall, 0),
       ...timesOf(rides[index]!, leg.ridingHours),
     };

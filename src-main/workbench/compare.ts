@@ -5,7 +5,7 @@ import type { Item, ItemKind } from '../../shared-types/item.ts';
 import type { Scenario } from '../../shared-types/scenario.ts';
 import type { Preferences, Settings } from '../../shared-types/settings.ts';
 import { tourDays, type Tour } from '../../shared-types/tour.ts';
-import { meanDemandWhPerDay } from '../model/flow/demand.ts';
+import { meanUseWhPerDay } from '../model/flow/planned-use.ts';
 import { advise } from '../model/judge/advice.ts';
 import { cautionsFor } from '../model/judge/cautions.ts';
 import type { DeviceModel } from '../model/storage/device.ts';
@@ -13,43 +13,49 @@ import { scorecard } from '../model/judge/scorecard.ts';
 import { sharedAssumptions } from './assemble/assumptions.ts';
 import { carriedItems, travellingDevices } from './assemble/kit.ts';
 import type { TourModel } from './assemble/tour.ts';
-import { compareScenario } from './compare-scenario.ts';
 
-/** One course of energy is simulated: what the panels give is its mean over the drawn skies. */
-const histories = 1;
+/** How surely the figures of a comparison are known. */
+export type Certainty = Pick<Comparison, 'histories' | 'confidence'>;
 
-/** Simulates a tour under each scenario, scores and ranks them, and says what to take. */
-export function compareScenarios(
+/** Scores and ranks simulated scenarios, and says what to take. */
+export function writeComparison(
   model: TourModel,
+  results: readonly ScenarioResult[],
   scenarios: readonly Scenario[],
   items: readonly Item[],
   settings: Settings,
 ): Comparison {
-  const results = scenarios.map((scenario) => compareScenario(scenario, model, items, settings.currency));
-  const { scores, advice } = judge(results, settings.preferences);
+  const { histories, seed } = settings.sky;
+  const { confidence } = settings.risk;
+  const { scores, advice } = judge(results, settings.preferences, { histories, confidence });
   const devices = travellingDevices(items, model.tour.leftAtHome);
   const order = new Map(scores.map((row, index) => [row.id, index]));
-  const kinds = new Set<ItemKind>([
-    'device',
-    ...scenarios.flatMap((scenario) => carriedItems(scenario, items).map(({ item }) => item.kind)),
-  ]);
   return {
     tour: describeTour(model, devices),
     currency: settings.currency,
-    histories,
-    seed: settings.sky.seed,
+    ...{ histories, seed, confidence },
     advice,
     scenarios: results.toSorted((a, b) => order.get(a.id)! - order.get(b.id)!),
     scores,
-    assumptions: sharedAssumptions(model, devices, settings.sky),
-    cautions: cautionsFor(kinds),
+    assumptions: sharedAssumptions(model, devices, settings),
+    cautions: cautionsFor(kindsIn(scenarios, items), {
+      feedsDevices: scenarios.some(({ rules }) => rules.unsteadySource === 'device-too'),
+    }),
   };
+}
+
+function kindsIn(scenarios: readonly Scenario[], items: readonly Item[]): ReadonlySet<ItemKind> {
+  return new Set<ItemKind>([
+    'device',
+    ...scenarios.flatMap((scenario) => carriedItems(scenario, items).map(({ item }) => item.kind)),
+  ]);
 }
 
 /** Ranks results already simulated and writes the answer anew. */
 export function judge(
   results: readonly ScenarioResult[],
   preferences: Preferences,
+  certainty: Certainty,
 ): { readonly scores: readonly ScoredRow[]; readonly advice: Advice } {
   const scores = scorecard(results, preferences);
   const advised = results.map((result) => ({
@@ -59,7 +65,7 @@ export function judge(
     carriedG: result.mass.carriedG,
     frontWheelG: result.mass.frontWheelG,
   }));
-  return { scores, advice: advise(advised, scores, histories) };
+  return { scores, advice: advise(advised, scores, certainty) };
 }
 
 function describeTour(model: TourModel, devices: readonly DeviceModel[]): Comparison['tour'] {
@@ -73,7 +79,7 @@ function describeTour(model: TourModel, devices: readonly DeviceModel[]): Compar
     ),
     startDate: tour.startDate,
     days: timeline.days,
-    demandWhPerDay: meanDemandWhPerDay(devices, timeline),
+    demandWhPerDay: meanUseWhPerDay(devices, timeline),
   };
 }
 

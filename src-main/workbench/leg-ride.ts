@@ -15,7 +15,7 @@ import type { Scenario } from '../../shared-types/scenario.ts';
 import type { Settings } from '../../shared-types/settings.ts';
 import { daysBefore, type Leg, type Tour } from '../../shared-types/tour.ts';
 import type { GradeShare } from '../../shared-types/track.ts';
-import { meanDemandWhPerDay } from '../model/flow/demand.ts';
+import { meanUseWhPerDay } from '../model/flow/planned-use.ts';
 import { massOf } from '../model/judge/mass.ts';
 import { percentile } from '../model/percentile.ts';
 import type { Course } from '../model/ride/course.ts';
@@ -48,10 +48,7 @@ export function legRide(tour: Tour, legIndex: number, sources: LegRideSources): 
   const kitG = massOf(weighedLines(lines)).carriedG;
   const ridden = rideLeg(tour, legIndex, place.climate, lines, kitG);
   const days = daysOf(ridden, leg, addDays(tour.startDate, daysBefore(tour, legIndex)));
-  const demandWhADay = meanDemandWhPerDay(
-    travellingDevices(items, tour.leftAtHome),
-    timelineOf(tour, settings),
-  );
+  const demandWhADay = meanUseWhPerDay(travellingDevices(items, tour.leftAtHome), timelineOf(tour, settings));
   // Where nothing passes the hub's power on, what the devices ask for is shown, and every day falls short.
   const reaching = reachesDevices(scenario.rules, lines);
   const needWhADay = demandWhADay / (reaching > 0 ? reaching : 1);

@@ -6,12 +6,14 @@ import { openCatalogue } from '../catalogue/open.ts';
 import { climateCredit, climateSources } from '../catalogue/climate-credit.ts';
 import { writeClimateNotes } from '../catalogue/climate-notes.ts';
 import { catalogueCalls } from './calls/catalogue-calls.ts';
-import { comparisonCalls, comparisonRunner } from './calls/comparison-calls.ts';
+import { comparisonCalls } from './calls/comparison-calls.ts';
 import { legRideCalls } from './calls/leg-ride-calls.ts';
 import { legSunCalls } from './calls/leg-sun-calls.ts';
 import { sheetCalls } from './calls/sheet-calls.ts';
 import { trackCalls } from './calls/track-calls.ts';
+import { createComparisonDesk } from './comparison-desk.ts';
 import type { FileDesk } from './file-desk.ts';
+import type { Simulator } from './simulator.ts';
 import { createTrackDesk } from './track-intake/track-desk.ts';
 import type { Handlers } from '../../shared-types/contract.ts';
 
@@ -21,6 +23,8 @@ export interface WorkbenchOptions {
   readonly host: 'electron' | 'loopback';
   readonly version: string;
   readonly files: FileDesk;
+  /** Closed with the workbench. */
+  readonly simulator: Simulator;
 }
 
 export interface Workbench {
@@ -39,8 +43,8 @@ export function openWorkbench(options: WorkbenchOptions): Workbench {
   const catalogue = openCatalogue(join(options.dataFolder, catalogueFile));
   writeClimateNotes(options.dataFolder);
   loadDemoIfEmpty(catalogue.write);
-  const run = comparisonRunner(catalogue);
-  const { version, host, dataFolder, files } = options;
+  const { version, host, dataFolder, files, simulator } = options;
+  const desk = createComparisonDesk(catalogue, simulator);
   return {
     handlers: {
       about: () => success({ version, host, dataFolder, climateCredit, climateSources }),
@@ -48,9 +52,12 @@ export function openWorkbench(options: WorkbenchOptions): Workbench {
       ...legRideCalls(catalogue),
       ...trackCalls(createTrackDesk(() => performance.now())),
       ...legSunCalls(catalogue),
-      ...comparisonCalls(run),
-      ...sheetCalls(run, files, version, () => todayFrom(new Date())),
+      ...comparisonCalls(desk),
+      ...sheetCalls(desk, files, version, () => todayFrom(new Date())),
     },
-    close: () => catalogue.close(),
+    close: () => {
+      simulator.close();
+      catalogue.close();
+    },
   };
 }

@@ -2,7 +2,7 @@ import { createContext } from 'svelte';
 import type { Station } from '../../shared-types/climate.ts';
 import type { About, Invoke } from '../../shared-types/contract.ts';
 import type { Outcome } from '../../shared-types/outcome.ts';
-import { sky, type Preferences, type Settings, type SkySettings } from '../../shared-types/settings.ts';
+import type { Preferences, Settings } from '../../shared-types/settings.ts';
 import type { Tour } from '../../shared-types/tour.ts';
 import { Calls } from './calls.ts';
 import { ComparisonState, type ComparisonSubject } from './comparison.svelte.ts';
@@ -92,12 +92,16 @@ export class AppState {
 
 function changesFigures(now: Settings, before: Settings): boolean {
   const plain = ['currency', 'stepMinutes', 'tourId'] as const;
-  return plain.some((key) => now[key] !== before[key]) || changesSky(now.sky, before.sky);
+  return (
+    plain.some((key) => now[key] !== before[key]) ||
+    differ(now.sky, before.sky) ||
+    differ(now.risk, before.risk)
+  );
 }
 
-/** Settings come back from the workbench as a new object each time: only what is in them tells. */
-function changesSky(now: SkySettings, before: SkySettings): boolean {
-  return sky.keyof().options.some((key) => now[key] !== before[key]);
+/** Settings come back from the workbench as new objects each time: only what is in them tells. */
+function differ<Part extends object>(now: Part, before: Part): boolean {
+  return (Object.keys(now) as (keyof Part)[]).some((key) => now[key] !== before[key]);
 }
 
 export const [useApp, provideApp] = createContext<AppState>();

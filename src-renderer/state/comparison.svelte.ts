@@ -4,9 +4,11 @@ import { success, type CallError, type Outcome } from '../../shared-types/outcom
 import type { Preferences } from '../../shared-types/settings.ts';
 import type { Calls } from './calls.ts';
 import { Delay } from './delay.ts';
+import { RunProgress } from './run-progress.svelte.ts';
 import { Turns } from './turns.ts';
 
-export type ComparisonSubject = CallInput<'comparison.run'>;
+/** What a run compares; the run itself is named by the state. */
+export type ComparisonSubject = Omit<CallInput<'comparison.run'>, 'runId'>;
 
 /** Saves that follow each other closely cost one run. */
 const burstMs = 120;
@@ -23,14 +25,19 @@ export class ComparisonState {
   current = $state.raw<Comparison | null>(null);
   failure = $state.raw<CallError | null>(null);
   updating = $state(false);
+  /** The last run was stopped, so that what is shown is older than what is stored. */
+  cancelled = $state(false);
+  readonly progress: RunProgress;
   readonly #calls: Calls;
   readonly #sources: ComparisonSources;
   readonly #burst = new Delay(burstMs);
   readonly #turns = new Turns();
+  #runId: string | null = null;
 
   constructor(calls: Calls, sources: ComparisonSources) {
     this.#calls = calls;
     this.#sources = sources;
+    this.progress = new RunProgress(calls);
   }
 
   /** Runs the comparison again once the present burst of changes has passed. */
@@ -39,19 +46,31 @@ export class ComparisonState {
     this.#burst.run(() => void this.run());
   }
 
-  async run(): Promise<void> {
+  /** @param atOnce the rider asked for it, so that its progress is shown from the start */
+  async run(atOnce = false): Promise<void> {
     const turn = this.#turns.take('run');
     const subject = this.#sources.subject();
+    this.#dropRun();
     this.updating = subject !== null;
+    this.cancelled = false;
     if (subject === null) {
       this.#clear();
       return;
     }
-    const outcome = await this.#calls.ask('comparison.run', subject);
+    const outcome = await this.#calls.attempt('comparison.run', { ...subject, runId: this.#newRun(atOnce) });
     if (!turn.isNewest()) return;
-    this.updating = false;
+    this.#endRun();
     if (outcome.ok) this.#take(outcome.value);
     else this.#refuse(outcome.error, subject.tourId);
+  }
+
+  /** Stops the run under way at the rider's wish; whatever it still answers is too late. */
+  cancel(): void {
+    const tourId = this.#sources.subject()?.tourId;
+    this.#turns.take('run');
+    this.#dropRun();
+    this.#endRun();
+    this.#noteCancelled(tourId);
   }
 
   /** Ranks the result shown anew; without a result there is nothing to rank, and that is no failure. */
@@ -74,11 +93,45 @@ export class ComparisonState {
   }
 
   #refuse(error: CallError, tourId: string): void {
+    if (error.code === 'cancelled') {
+      this.#noteCancelled(tourId);
+      return;
+    }
+    this.#calls.notices.fail(error.message);
     this.failure = error;
+    this.#keepOnly(tourId);
+  }
+
+  #noteCancelled(tourId: string | undefined): void {
+    this.cancelled = true;
+    this.#keepOnly(tourId);
+  }
+
+  /** A result of another tour would be read as that of the tour now chosen. */
+  #keepOnly(tourId: string | undefined): void {
     if (this.current?.tour.id !== tourId) this.current = null;
   }
 
+  #newRun(atOnce: boolean): string {
+    this.#runId = crypto.randomUUID();
+    this.progress.follow(this.#runId, atOnce);
+    return this.#runId;
+  }
+
+  /** Has a run that nobody waits for any more stopped, so that the next need not share the computer with it. */
+  #dropRun(): void {
+    if (this.#runId !== null) void this.#calls.attempt('comparison.cancel', { runId: this.#runId });
+    this.#runId = null;
+  }
+
+  #endRun(): void {
+    this.#runId = null;
+    this.progress.stop();
+    this.updating = false;
+  }
+
   #clear(): void {
+    this.progress.stop();
     this.current = null;
     this.failure = null;
   }

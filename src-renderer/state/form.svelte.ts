@@ -14,6 +14,7 @@ export interface FormOptions<Draft> {
 /** What a field needs of the form it stands in. */
 export interface FormAccess {
   readonly status: FormStatus;
+  readonly errors: readonly FieldError[];
   at(path: string): unknown;
   /** Takes a finished change, and stores it where the form is live. */
   set(path: string, value: unknown): void;
@@ -21,6 +22,8 @@ export interface FormAccess {
   place(path: string, value: unknown): void;
   /** What is allowed at this path, when its value was refused. */
   errorAt(path: string): string | null;
+  /** Whether the value at this path is the one last stored, or the one begun with. */
+  isStored(path: string): boolean;
 }
 
 /** A draft under edit. Values that are refused stay in the draft, with what is allowed kept beside their path. */
@@ -28,11 +31,14 @@ export class Form<Draft> implements FormAccess {
   draft: Draft = $state.raw() as Draft;
   errors = $state.raw<readonly FieldError[]>([]);
   status = $state.raw<FormStatus>('untouched');
+  #stored: Draft = $state.raw() as Draft;
+  #lastSubmit: Promise<boolean> | null = null;
   readonly #options: FormOptions<Draft>;
   readonly #turns = new Turns();
 
   constructor(draft: Draft, options: FormOptions<Draft>) {
     this.draft = draft;
+    this.#stored = draft;
     this.#options = options;
   }
 
@@ -54,13 +60,31 @@ export class Form<Draft> implements FormAccess {
     return this.errors.find((error) => error.path === full)?.allowed ?? null;
   }
 
-  async submit(): Promise<boolean> {
+  // A part that was not touched is shared between drafts, so that being the same object tells.
+  isStored(path: string): boolean {
+    return valueAt(this.#stored, path.split('.')) === this.at(path);
+  }
+
+  submit(): Promise<boolean> {
+    this.#lastSubmit = this.#submit();
+    return this.#lastSubmit;
+  }
+
+  /** The status once nothing is being stored any more. */
+  async settled(): Promise<FormStatus> {
+    await this.#lastSubmit;
+    return this.status;
+  }
+
+  async #submit(): Promise<boolean> {
     const turn = this.#turns.take();
+    const { draft } = this;
     this.status = 'storing';
-    const outcome = await this.#options.store(this.draft);
+    const outcome = await this.#options.store(draft);
     if (turn.isNewest()) {
       this.errors = outcome.ok ? [] : outcome.error.fields;
       this.status = outcome.ok ? 'stored' : 'refused';
+      if (outcome.ok) this.#stored = draft;
     }
     return outcome.ok;
   }

@@ -1,4 +1,5 @@
 import type { NoticesState } from './notices.svelte.ts';
+import { TrackNews } from './track-news.ts';
 
 /** The field of an opened leg that takes its track. */
 export interface TrackField {
@@ -13,10 +14,10 @@ const noLegOpen = 'Open the leg the track belongs to, then drop it again.';
 export class TrackDropState {
   over = $state(false);
   #field = $state.raw<TrackField | null>(null);
-  readonly #notices: NoticesState;
+  readonly news: TrackNews;
 
   constructor(notices: NoticesState) {
-    this.#notices = notices;
+    this.news = new TrackNews(notices);
   }
 
   /** What will happen to the file that is held over the window. */
@@ -38,8 +39,8 @@ export class TrackDropState {
     this.over = false;
     const [file, ...more] = files;
     if (file === undefined) return;
-    if (more.length > 0) this.#notices.fail('One track is taken at a time: drop a single file.');
-    else if (this.#field === null) this.#notices.fail(noLegOpen);
+    if (more.length > 0) this.news.fail('One track is taken at a time: drop a single file.');
+    else if (this.#field === null) this.news.fail(noLegOpen);
     else this.#field.take(file);
   }
 }

@@ -3,6 +3,7 @@ import { largestTrackBytes } from '../../shared-types/contract.ts';
 import { failure, type Outcome } from '../../shared-types/outcome.ts';
 import type { TrackProfile } from '../../shared-types/track.ts';
 import type { Calls } from './calls.ts';
+import type { TrackNews } from './track-news.ts';
 import { Turns, type Turn } from './turns.ts';
 
 /** A track on its way in. */
@@ -26,23 +27,26 @@ export class TrackImport {
   /** Why the last file gave no track. */
   failure = $state.raw<string | null>(null);
   readonly #calls: Calls;
+  readonly #news: TrackNews;
   readonly #turns = new Turns();
 
-  constructor(calls: Calls) {
+  constructor(calls: Calls, news: TrackNews) {
     this.#calls = calls;
+    this.#news = news;
   }
 
   /** What is kept of the track; null when it is none, which is told, or when it was cancelled or replaced meanwhile. */
   async take(file: File): Promise<TrackProfile | null> {
     const turn = this.#turns.take();
     this.failure = null;
+    this.#news.clear();
     this.reading = { name: file.name, share: 0, points: 0 };
     const outcome = await this.#read(file, turn);
     if (!turn.isNewest()) return null;
     this.reading = null;
     if (outcome.ok) return outcome.value;
-    this.failure = outcome.error.message;
-    this.#calls.notices.fail(this.failure);
+    this.failure = naming(file.name, outcome.error.message);
+    this.#news.fail(this.failure);
     return null;
   }
 
@@ -55,7 +59,7 @@ export class TrackImport {
   abandon(): void {
     const name = this.reading?.name;
     this.cancel();
-    if (name !== undefined) this.#calls.notices.tell(`Stopped reading ${name}: its leg was closed or moved.`);
+    if (name !== undefined) this.#news.tell(`Stopped reading ${name}: its leg was closed or moved.`);
   }
 
   async #read(file: File, turn: Turn): Promise<Outcome<TrackProfile>> {
@@ -82,6 +86,11 @@ export class TrackImport {
     if (outcome.ok) this.reading = { name, share: bytesRead / size, points: outcome.value.points };
     return outcome;
   }
+}
+
+/** What is said of a file, with its name: several may be tried one after the other. */
+function naming(name: string, message: string): string {
+  return message.includes(name) ? message : `${name}: ${message}`;
 }
 
 function tooLarge(name: string) {

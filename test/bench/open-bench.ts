@@ -4,7 +4,12 @@ import { join } from 'node:path';
 import { answer } from '../../shared-types/answer.ts';
 import type { CallInput, CallName, CallResult } from '../../shared-types/contract.ts';
 import type { Outcome } from '../../shared-types/outcome.ts';
+import { builtFolders } from '../../src-main/hosts/built-folders.ts';
 import { openWorkbench } from '../../src-main/workbench/open.ts';
+import { createScenarioPool } from '../../src-main/workers/scenario-pool.ts';
+
+/** The bench is built into a folder beside that of the app's main process. */
+const { scenarioWorker } = builtFolders(import.meta.dirname);
 
 export type BenchCall = <N extends CallName>(name: N, input: CallInput<N>) => Promise<CallResult<N>>;
 
@@ -19,6 +24,7 @@ export async function withWorkbench<T>(work: (call: BenchCall) => Promise<T>): P
       save: () => Promise.resolve({ as: 'cancelled' }),
       choose: () => Promise.resolve({ as: 'cancelled' }),
     },
+    simulator: createScenarioPool(scenarioWorker),
   });
   try {
     return await work(async (name, input) => {

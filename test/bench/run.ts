@@ -1,18 +1,23 @@
 import { writeFileSync } from 'node:fs';
+import { fullScenarioMs } from './full-scenario.ts';
 import { historiesPerS } from './histories.ts';
-import { runLoopNsPerStep } from './run-loop.ts';
+import { runLoopFigures } from './run-loop.ts';
 import { startMs } from './start.ts';
 import { trackFigures } from './track.ts';
 import { workbenchTimes } from './workbench.ts';
 
 /*
- * Measures and prints; asserts nothing. `npm run bench -- --json FILE` writes the same figures to a file.
+ * Measures and prints; asserts nothing of what it measures. `npm run bench -- --json FILE` writes the same figures to a file;
+ * `--use-factor 1.5` walks the run loop at another use than planned.
  */
+const useAt = process.argv.indexOf('--use-factor');
+const useFactor = useAt > 0 ? Number(process.argv[useAt + 1]) : 1;
 const figures: Record<string, number> = {
   // Before all that fills the memory.
   ...(await trackFigures()),
   startMs: await startMs(),
-  runLoopNsPerStep: await runLoopNsPerStep(),
+  ...(await runLoopFigures(useFactor)),
+  fullScenarioMs: await fullScenarioMs(),
   ...(await historiesPerS()),
   ...(await workbenchTimes()),
   peakMiB: process.resourceUsage().maxRSS / 1024,

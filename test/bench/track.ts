@@ -17,8 +17,8 @@ export async function trackFigures(): Promise<Readonly<Record<string, number>>> 
     let characters = 0;
     const importMs = await medianMs(async () => {
       characters = 0;
-      await takeIn(call, (part) => {
-        characters += part.length;
+      await takeIn(call, (added) => {
+        characters += added;
         peakMib = Math.max(peakMib, rssMib());
       });
     }, runs);
@@ -39,13 +39,19 @@ function rssMib(): number {
   return process.memoryUsage.rss() / bytesAMib;
 }
 
-async function takeIn(call: BenchCall, seen: (part: string) => void): Promise<CallResult<'tracks.finish'>> {
+/** @param seen after each part, and once the track is boiled down */
+async function takeIn(
+  call: BenchCall,
+  seen: (characters: number) => void,
+): Promise<CallResult<'tracks.finish'>> {
   const { trackId } = await call('tracks.begin', { name: 'bench.gpx', bytes: 0 });
   for (const part of partsOfRide()) {
     await call('tracks.add', { trackId, text: part });
-    seen(part);
+    seen(part.length);
   }
-  return call('tracks.finish', { trackId });
+  const track = await call('tracks.finish', { trackId });
+  seen(0);
+  return track;
 }
 
 /** A made-up ride of 200,000 points, one every two seconds, in parts; the same each time. */

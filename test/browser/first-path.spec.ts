@@ -38,7 +38,10 @@ describe.skipIf(browserLeftOut)(`a rider’s first path${whyLeftOut}`, () => {
     const { page } = rider();
     const rows = page.getByRole('table', { name: 'Scorecard' }).locator('tbody tr');
     expect(await rows.count()).toBe(3);
-    expect(await page.locator('main').innerText()).toContain('Take Panel + buffer bank');
+    const screen = await page.locator('main').innerText();
+    expect(screen).toMatch(
+      /Take Panel \+ buffer bank\. It carries \d+\s% more use than you plan in 90 of 100 histories/,
+    );
     expect(await page.locator('canvas').count()).toBe(2);
   });
 
@@ -59,6 +62,8 @@ describe.skipIf(browserLeftOut)(`a rider’s first path${whyLeftOut}`, () => {
     const rows = await readCsv(download);
     expect(rows).toHaveLength(3);
     for (const row of rows) {
+      expect([row['histories'], row['margin_confidence']]).toEqual(['200', '0.9']);
+      expect(Number(row['usual_margin'])).toBeGreaterThanOrEqual(Number(row['energy_margin']));
       expect(Math.round(Number(row['energy_margin_pct']))).toBe(await marginOf(row['scenario']!));
     }
     expect(Math.round(Number(rows.find((row) => row['method'] === 'hub')?.['energy_margin_pct']))).toBe(

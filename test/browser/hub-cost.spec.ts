@@ -28,7 +28,7 @@ describe.skipIf(browserLeftOut)(`what a hub really costs${whyLeftOut}`, () => {
     await costs(page).waitFor();
     await goTo('Comparison sheet');
     await costs(page).waitFor();
-    expect(await page.getByRole('table', { name: 'Legs' }).innerText()).toContain('Hub charging');
+    expect(await page.getByRole('table', { name: 'Legs' }).innerText()).toContain('Hub’s drag, charging');
   });
 
   it('is promised for a hub that no scenario carries', async () => {

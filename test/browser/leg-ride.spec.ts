@@ -48,6 +48,10 @@ function timedRidge(): string {
   });
 }
 
+function focusedText(page: Page): Promise<string> {
+  return page.evaluate(() => (document.activeElement as HTMLElement | null)?.innerText ?? '');
+}
+
 const terrain = (page: Page): Locator => page.getByRole('group', { name: 'Terrain and track' });
 const notices = (page: Page): Locator => page.getByRole('status', { name: 'Notices' });
 const noLegOpen = 'Open the leg the track belongs to, then drop it again.';
@@ -96,6 +100,7 @@ describe.skipIf(browserLeftOut)(`a GPX track of a leg${whyLeftOut}`, () => {
     const dropped = page.waitForRequest('**/call/tracks.drop');
     await terrain(page).getByRole('button', { name: 'Cancel' }).click();
     await expect.poll(() => progress.count()).toBe(0);
+    expect(await focusedText(page)).toBe('Choose a GPX track');
     letOn();
     await dropped;
     expect(await terrain(page).getByText('Remove the track').count()).toBe(0);
@@ -158,7 +163,7 @@ describe.skipIf(browserLeftOut)(`a GPX track of a leg${whyLeftOut}`, () => {
     // 100 m in 18 s.
     await expect.poll(bareKmh).toBeCloseTo(20, 0);
     await pace.selectOption('computed');
-    await expect.poll(bareKmh).toBeLessThan(19);
+    await expect.poll(bareKmh).toBeLessThan(19.5);
   });
 
   it('goes again with a press, and the terrain class is back', async () => {
@@ -169,6 +174,7 @@ describe.skipIf(browserLeftOut)(`a GPX track of a leg${whyLeftOut}`, () => {
     await expect.poll(() => page.getByLabel('Latitude, ° north').inputValue()).toBe('57');
     await page.getByRole('button', { name: 'Remove the track' }).click();
     await expect.poll(() => terrain(page).getByText('ridge.gpx').count()).toBe(0);
+    await expect.poll(() => focusedText(page)).toBe('Choose a GPX track');
     await expect
       .poll(() => page.locator('main').innerText())
       .toMatch(/Forest hills and vineyards\s+6 days · .* · Hilly/);
@@ -205,13 +211,13 @@ describe.skipIf(browserLeftOut)(`the ride of a leg${whyLeftOut}`, () => {
     await openLeg(rider(), 'Forest hills and vineyards');
     const ride = await rideOf(page);
     expect(await ride.getByRole('heading').first().innerText()).toMatch(
-      /^The hub gives \d.*\sWh on a mean day, \d+\s% of what .* and its drag costs \d.*\smin a day; the grams/,
+      /^The hub gives \d.*\sWh on a mean day, \d+\s% of what .* and the hub’s drag costs \d.*\smin a day; the grams/,
     );
     const minutes = await minutesOf(ride);
     expect(minutes['Without the kit']).toBe(0);
     expect(minutes['With its grams']).toBeGreaterThan(0);
-    expect(minutes['Hub switched off']).toBeGreaterThan(minutes['With its grams']!);
-    expect(minutes['Hub charging']).toBeGreaterThan(minutes['Hub switched off']!);
+    expect(minutes['Whole kit, hub switched off']).toBeGreaterThan(minutes['With its grams']!);
+    expect(minutes['Whole kit, hub charging']).toBeGreaterThan(minutes['Whole kit, hub switched off']!);
     expect(await ride.innerText()).toContain('Riding time above the converter’s start');
   });
 
@@ -248,7 +254,13 @@ describe.skipIf(browserLeftOut)(`the ride of a leg${whyLeftOut}`, () => {
     ]);
     const lines = (await readFile(await csv.path(), 'utf8')).trim().split('\r\n');
     expect(lines[0]).toBe(
-      '"Speed, km/h","Riding time, %","Power at the plug, W","Drag, charging, W","Drag, switched off, W"',
+      [
+        '"Speed, km/h"',
+        '"Riding time, %"',
+        '"Power at the plug, at the middle of the band, W"',
+        '"Hub’s drag, charging, at the middle of the band, W"',
+        '"Hub’s drag, switched off, at the middle of the band, W"',
+      ].join(','),
     );
     const shares = lines.slice(1).map((line) => Number(line.split(',')[1]));
     expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(100, 1);

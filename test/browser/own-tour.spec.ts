@@ -80,7 +80,7 @@ describe.skipIf(browserLeftOut)(`a rider’s own tour${whyLeftOut}`, () => {
     await enter(page, 'Days', '800');
     await page.getByText('a whole number from 1 to 366').waitFor();
     await enter(page, 'Latitude, ° north', '95');
-    await page.getByText('a number from -90 to 90 ° north').waitFor();
+    await page.getByText('a number from −90 to 90 ° north').waitFor();
     await enter(page, 'Days', '9');
     await enter(page, 'Latitude, ° north', '40.8');
     await expect.poll(() => page.locator('main').innerText()).not.toContain('Allowed:');

@@ -31,6 +31,13 @@ describe('a count', () => {
   });
 });
 
+describe('a share', () => {
+  it('is told from any other number, whatever its range', () => {
+    const drawn = [share({ label: 'Share' }), share({ label: 'Share' }, 0.5, 0.99), mass];
+    expect(drawn.map((schema) => fieldMeta(schema)?.isShare)).toEqual([true, true, undefined]);
+  });
+});
+
 describe('a label', () => {
   const name = label({ label: 'Name' }, 5);
   it.each(['', '   ', 'longer', 'a\nb', 'a\u0000', 7])('refuses %j', (value) =>

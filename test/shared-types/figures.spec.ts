@@ -92,12 +92,12 @@ describe('money', () => {
 
 describe('marginFigure()', () => {
   it('does not pretend to know a margin beyond what was tried', () => {
-    const margin = { value: 3, band: null, capped: true, limitedBy: null };
-    expect(marginFigure(margin, 'en-GB')).toBe('over +300\u202f%');
+    const margin = { value: 3, capped: true, limitedBy: null };
+    expect(marginFigure(margin, 'en-GB')).toBe('more than +300\u202f%');
   });
 
   it('writes a shortfall with a true minus', () => {
-    const margin = { value: -0.18, band: null, capped: false, limitedBy: { device: 'Phone', day: 3 } };
+    const margin = { value: -0.18, capped: false, limitedBy: { device: 'Phone', day: 3 } };
     expect(marginFigure(margin, 'en-GB')).toBe('\u221218\u202f%');
   });
 });

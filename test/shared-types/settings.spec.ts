@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { demoSettings } from '../../db/demo/demo.ts';
-import { preferences, settings, type Preferences } from '../../shared-types/settings.ts';
+import { preferences, risk, settings, usualRisk, type Preferences } from '../../shared-types/settings.ts';
 
 const base = demoSettings.preferences;
 const issuesOf = (value: unknown) =>
@@ -30,4 +30,13 @@ describe('preferences', () => {
   });
 
   it('take the demo’s', () => expect(settings.safeParse(demoSettings).success).toBe(true));
+});
+
+describe('risk', () => {
+  it('refuses a margin that is surer than any number of histories can tell', () => {
+    const confident = (confidence: number): boolean => risk.safeParse({ ...usualRisk, confidence }).success;
+    expect([0.4, 0.5, 0.99, 1].map(confident)).toEqual([false, true, true, false]);
+  });
+
+  it('is usually one that the contract takes', () => expect(risk.safeParse(usualRisk).success).toBe(true));
 });

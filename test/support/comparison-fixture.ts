@@ -2,7 +2,9 @@ import type {
   Assumption,
   Comparison,
   Cost,
+  DayLedger,
   EnergyMargin,
+  FlatRisk,
   LegYield,
   Mass,
   ScenarioResult,
@@ -13,6 +15,7 @@ import { toMajor } from '../../shared-types/money.ts';
 import type { Method } from '../../shared-types/scenario.ts';
 import {
   courseFixture,
+  devicesFixture,
   fixtureDays,
   fixtureDemandWhPerDay,
   fixtureStart,
@@ -34,8 +37,15 @@ interface MethodFixture {
   readonly carries: string;
   readonly supply: SupplyFixture;
   readonly margin: number;
+  /** The margin in half of the histories. */
+  readonly usual: number;
   readonly limitedBy: Shortfall;
+  readonly risk: FlatRisk;
 }
+
+/** With their intervals by Wilson 1927, 95 %, reckoned by hand for 0 and 116 of 200 histories. */
+const noRisk: FlatRisk = { share: 0, low: 0, high: 0.0188 };
+const largeRisk: FlatRisk = { share: 0.58, low: 0.5107, high: 0.6463 };
 
 const noSupply = { wallWh: 0, wallEvery: 5, panelWh: 0, hubWh: 0 };
 
@@ -45,28 +55,36 @@ const methodFixtures: Readonly<Record<Method, MethodFixture>> = {
     carries: 'two 20 Ah banks, 30 W wall charger',
     supply: { ...noSupply, capacityWh: 183, wallWh: 176, lossShare: 0.17 },
     margin: 0.07,
+    usual: 0.19,
     limitedBy: { device: 'Navigation unit', day: 14 },
+    risk: noRisk,
   },
   panel: {
     label: 'Panel and buffer bank',
     carries: '20 W panel, 20 Ah bank',
     supply: { ...noSupply, capacityWh: 90, wallWh: 84, panelWh: 15, lossShare: 0.15 },
     margin: -0.18,
+    usual: -0.04,
     limitedBy: { device: 'Phone', day: 9 },
+    risk: largeRisk,
   },
   hub: {
     label: 'Generator hub',
     carries: '3 W hub in the front wheel, 10 Ah bank',
     supply: { ...noSupply, capacityWh: 72, wallWh: 44, hubWh: 29, lossShare: 0.12 },
     margin: 0.31,
+    usual: 0.44,
     limitedBy: { device: 'Phone', day: 19 },
+    risk: noRisk,
   },
   mix: {
     label: 'Hub with a panel',
     carries: '3 W hub, 20 W panel, 10 Ah bank',
     supply: { ...noSupply, capacityWh: 72, wallWh: 30, hubWh: 29, panelWh: 17, lossShare: 0.13 },
     margin: 0.62,
+    usual: 0.91,
     limitedBy: { device: 'Camera', day: 15 },
+    risk: noRisk,
   },
 };
 
@@ -127,6 +145,11 @@ const cautionsFixture = [
   'Have a generator wheel built and its axle checked by a qualified mechanic.',
 ];
 
+function spilledShare(days: readonly DayLedger[]): number {
+  const givenWh = days.reduce((sum, { panel, hub }) => sum + panel + hub, 0);
+  return givenWh === 0 ? 0 : days.reduce((sum, { spilled }) => sum + spilled, 0) / givenWh;
+}
+
 /** One scenario of the given method; whatever `changes` names replaces what was there. */
 export function scenarioFixture(method: Method, changes: Partial<ScenarioResult> = {}): ScenarioResult {
   const { label, carries, supply, ...fixture } = methodFixtures[method];
@@ -134,13 +157,13 @@ export function scenarioFixture(method: Method, changes: Partial<ScenarioResult>
   const mass = changes.mass ?? massOf(kitFixture[method]);
   const margin: EnergyMargin = changes.margin ?? {
     value: fixture.margin,
-    band: null,
     capped: false,
     limitedBy: fixture.limitedBy,
+    usual: fixture.usual,
+    usualCapped: false,
   };
   const days = ledgerFixture(supply);
   const stored = courseFixture(supply.capacityWh, days);
-  const short = days.find((day) => day.unserved > 0);
   return {
     id: `scenario-${method}`,
     label,
@@ -156,11 +179,19 @@ export function scenarioFixture(method: Method, changes: Partial<ScenarioResult>
     mass,
     hubCost: supply.hubWh > 0 ? hubCostFixture : null,
     margin,
-    flatShare: short === undefined ? 0 : 1,
-    firstShort: short === undefined ? null : { device: fixture.limitedBy.device, day: short.day },
-    lowestStoredWh: Math.max(0, Math.min(...stored.middleWh)),
+    risk: fixture.risk,
+    firstShort:
+      fixture.risk.share === 0 ? null : { ...fixture.limitedBy, earliestDay: fixture.limitedBy.day - 3 },
+    reserveWh: {
+      p10: Math.min(...stored.lowWh),
+      p50: Math.min(...stored.middleWh),
+      p90: Math.min(...stored.highWh),
+    },
+    spilledShare: spilledShare(days),
     stored,
     days,
+    devices: devicesFixture(supply.capacityWh, days),
+    wallOrder: { other: 'banks-first', lostWh: 12, unservedWh: 3 },
     legs: legsOf(supply),
     assumptions: [],
     ...changes,
@@ -195,8 +226,9 @@ export function comparisonFixture(changes: Partial<Comparison> = {}): Comparison
       demandWhPerDay: fixtureDemandWhPerDay,
     },
     currency: fixtureCurrency,
-    histories: 1,
+    histories: 200,
     seed: 1,
+    confidence: 0.9,
     advice: {
       answer: 'Take the generator hub.',
       why: 'It carries every must-have with 31 % in hand; the panel falls short on the first dull days.',

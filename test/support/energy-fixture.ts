@@ -1,4 +1,4 @@
-import type { DayLedger, StoredCourse } from '../../shared-types/comparison.ts';
+import type { DayLedger, DeviceDay, DeviceLedger, StoredCourse } from '../../shared-types/comparison.ts';
 
 /** What a method gives a day in the fixture tour, Wh at the plug. */
 export interface SupplyFixture {
@@ -39,7 +39,11 @@ function dayLedger(supply: SupplyFixture, day: number, beforeWh: number): DayLed
   const spilled = Math.max(0, beforeWh + income - used - lost - capacityWh);
   const stored = income - used - lost - spilled;
   const unserved = demand - used;
-  return { day, date: dateOf(day), demand, used, unserved, wall, panel, hub, lost, spilled, stored };
+  const wallToBanks = wall - Math.min(wall, used);
+  return {
+    ...{ day, date: dateOf(day), demand, used, unserved },
+    ...{ wall, wallToBanks, panel, hub, lost, spilled, stored },
+  };
 }
 
 /** The ledger of the fixture tour, everything full at the start. */
@@ -54,16 +58,62 @@ export function ledgerFixture(supply: SupplyFixture): readonly DayLedger[] {
   return days;
 }
 
-/** Hourly stored energy that follows a ledger in straight lines. */
+/** What takes part of each day's use, by its share of it. */
+const deviceShares = [
+  { device: 'Phone', mustHave: true, share: 0.4 },
+  { device: 'Navigation unit', mustHave: true, share: 0.3 },
+  { device: 'Camera', mustHave: true, share: 0.2 },
+  { device: 'Tablet', mustHave: false, share: 0.1 },
+] as const;
+
+/** Each device's part of a ledger: what walls do not give it a bank does, from whatever the tour filled the bank with. */
+export function devicesFixture(capacityWh: number, days: readonly DayLedger[]): readonly DeviceLedger[] {
+  const sum = (of: 'wallToBanks' | 'panel' | 'hub'): number => days.reduce((all, day) => all + day[of], 0);
+  const filled = {
+    wallThroughBank: sum('wallToBanks'),
+    panel: sum('panel'),
+    hub: sum('hub'),
+    start: capacityWh,
+  };
+  const filledWh = Object.values(filled).reduce((all, wh) => all + wh, 0);
+  const dayOf = (day: DayLedger, share: number): DeviceDay => {
+    const wallDirect = (day.wall - day.wallToBanks) * share;
+    const fromBankWh = day.used * share - wallDirect;
+    const part = (of: keyof typeof filled): number => (fromBankWh * filled[of]) / filledWh;
+    return {
+      ...{ demand: day.demand * share, unserved: day.unserved * share, wallDirect },
+      ...{
+        wallThroughBank: part('wallThroughBank'),
+        panel: part('panel'),
+        hub: part('hub'),
+        start: part('start'),
+      },
+    };
+  };
+  return deviceShares.map(({ device, mustHave, share }) => ({
+    device,
+    mustHave,
+    days: days.map((day) => dayOf(day, share)),
+  }));
+}
+
+/** How far the low and the high history lie from the middle one, as a share of all that can be stored. */
+const bandShare = 0.15;
+
+/** Hourly stored energy that follows a ledger in straight lines, with a band of even width inside what can be stored. */
 export function courseFixture(capacityWh: number, days: readonly DayLedger[]): StoredCourse {
   let beforeWh = capacityWh;
   const middleWh = days.flatMap((day) => {
     const startWh = beforeWh;
     beforeWh += day.stored;
-    return Array.from(
-      { length: hoursPerDay },
-      (_, hour) => startWh + (day.stored * (hour + 1)) / hoursPerDay,
+    return Array.from({ length: hoursPerDay }, (_, hour) =>
+      Math.max(0, startWh + (day.stored * (hour + 1)) / hoursPerDay),
     );
   });
-  return { capacityWh, middleWh, lowWh: null, highWh: null };
+  const beside = (shift: number): readonly number[] =>
+    middleWh.map((wh) => Math.min(capacityWh, Math.max(0, wh + shift * capacityWh)));
+  return {
+    ...{ capacityWh, pointsPerDay: hoursPerDay },
+    ...{ lowWh: beside(-bandShare), middleWh, highWh: beside(bandShare) },
+  };
 }

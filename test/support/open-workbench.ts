@@ -5,8 +5,10 @@ import { onTestFinished } from 'vitest';
 import { answer } from '../../shared-types/answer.ts';
 import type { CallInput, CallName, CallResult, Choosing } from '../../shared-types/contract.ts';
 import type { Outcome } from '../../shared-types/outcome.ts';
+import { simulatorHere } from './simulator-here.ts';
 import { openWorkbench } from '../../src-main/workbench/open.ts';
 import type { FileDesk, MadeFile } from '../../src-main/workbench/file-desk.ts';
+import type { Simulator } from '../../src-main/workbench/simulator.ts';
 
 export interface TestWorkbench {
   readonly call: <N extends CallName>(name: N, input: CallInput<N>) => Promise<Outcome<CallResult<N>>>;
@@ -19,7 +21,10 @@ export interface TestWorkbench {
 }
 
 /** A real workbench on a fresh data folder, called as a host calls it; closed and removed when the test ends. */
-export function openedWorkbench(files: Partial<FileDesk> = {}): TestWorkbench {
+export function openedWorkbench(
+  files: Partial<FileDesk> = {},
+  simulator: Simulator = simulatorHere(),
+): TestWorkbench {
   const folder = mkdtempSync(join(tmpdir(), 'chargewright-workbench-'));
   const saved: MadeFile[] = [];
   const faults: unknown[] = [];
@@ -31,7 +36,13 @@ export function openedWorkbench(files: Partial<FileDesk> = {}): TestWorkbench {
     choose: (): Promise<Choosing> => Promise.resolve({ as: 'cancelled' }),
     ...files,
   };
-  const workbench = openWorkbench({ dataFolder: folder, host: 'loopback', version: '0.0.0', files: desk });
+  const workbench = openWorkbench({
+    dataFolder: folder,
+    host: 'loopback',
+    version: '0.0.0',
+    files: desk,
+    simulator,
+  });
   onTestFinished(() => {
     workbench.close();
     rmSync(folder, { recursive: true, force: true });

@@ -33,7 +33,7 @@ export function legFixture(changes: Partial<Leg> = {}): Leg {
     terrain: { as: 'class', terrainClass: 'rolling' },
     wind: { as: 'calm' },
     ridingHours: 6,
-    nights: { pattern: ['none'], wallOutlets: 1, postOutlets: 1 },
+    nights: { by: 'pattern', kinds: ['none'], wallOutlets: 1, postOutlets: 1 },
     dayStops: [{ label: 'Lunch', minutes: 60, outlets: 0, chance: 0 }],
     ...changes,
   };

@@ -4,6 +4,7 @@ import {
   createPointStore,
   type PointStore,
 } from '../../src-main/model/ride/track/point-store.ts';
+import type { Climb } from '../../src-main/model/ride/track/climb.ts';
 import type { TrackProfile } from '../../shared-types/track.ts';
 
 export interface TestPoint {
@@ -44,14 +45,32 @@ export function timedNorthwards(stepM: number, timesS: readonly number[]): TestP
   }));
 }
 
-/** Share of the whole distance by grade, all pieces and speeds together. */
+/** Share of the whole distance by grade to the nearest whole per cent, all pieces and speeds together. */
 export function gradeShares({ distanceKm, pieces }: TrackProfile): Map<number, number> {
   const shares = new Map<number, number>();
   for (const piece of pieces) {
-    for (const { gradePct, share } of piece.stretches)
-      shares.set(gradePct, (shares.get(gradePct) ?? 0) + (share * piece.distanceKm) / distanceKm);
+    for (const { gradePct, share } of piece.stretches) {
+      // Halves away from 0, so that up and down are alike.
+      const wholePct = Math.sign(gradePct) * Math.round(Math.abs(gradePct)) + 0;
+      shares.set(wholePct, (shares.get(wholePct) ?? 0) + (share * piece.distanceKm) / distanceKm);
+    }
   }
   return shares;
+}
+
+const mPerKmPct = 10;
+
+/** What the grades of all stretches climb and fall together, m. */
+export function riddenClimb({ pieces }: TrackProfile): Climb {
+  const climb = { ascentM: 0, descentM: 0 };
+  for (const { distanceKm, stretches } of pieces) {
+    for (const { gradePct, share } of stretches) {
+      const riseM = gradePct * share * distanceKm * mPerKmPct;
+      climb.ascentM += Math.max(0, riseM);
+      climb.descentM += Math.max(0, -riseM);
+    }
+  }
+  return climb;
 }
 
 /** Hours ridden at the recorded speeds. */

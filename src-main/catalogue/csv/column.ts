@@ -9,6 +9,8 @@ export interface Column {
   readonly reading: CellReading;
   /** What an empty cell stands for. Without one the cell must be filled. */
   readonly fallback?: string;
+  /** What an empty cell stands for where that follows from what the columns before it put into its parent field. */
+  readonly follows?: (parent: unknown) => string | undefined;
   /** The column whose cell an empty one repeats, before any fallback. */
   readonly sameAs?: string;
   /** The fallback does not hold for an item that is only considered: its price decides. */

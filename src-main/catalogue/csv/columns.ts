@@ -1,5 +1,6 @@
 import type { ItemKind } from '../../../shared-types/item.ts';
 import { common, inForm, number, output, usually, type Columns } from './column.ts';
+import { input } from './input-columns.ts';
 import { converterColumns, generatorHubColumns } from './hub-columns.ts';
 
 const capacity = (kind: 'device' | 'bank'): Columns => ({
@@ -9,11 +10,6 @@ const capacity = (kind: 'device' | 'bank'): Columns => ({
   health: usually(kind).number('health'),
 });
 
-const input: Columns = {
-  input_standard: { path: 'input.standard', reading: 'choice' },
-  input_w: number('input.powerW'),
-};
-
 const outputs: Columns = { outputs: { path: 'outputs', reading: 'ports' } };
 
 // Once one activity is filled in, an empty one says that the device rests.
@@ -21,12 +17,13 @@ const device: Columns = {
   ...common('device'),
   ...capacity('device'),
   spare_batteries: usually('device').number('spareBatteries'),
-  ...input,
+  ...input('device'),
   use_riding_w: inForm('activity', 'use.ridingW', '0'),
   use_stop_w: inForm('activity', 'use.stopW', '0'),
   use_evening_w: inForm('activity', 'use.eveningW', '0'),
   use_night_w: inForm('activity', 'use.nightW', '0'),
   use_wh_per_day: inForm('day', 'use.whPerDay'),
+  plugged_w: usually('device').number('pluggedW'),
   // A device that counts too much is noticed; one that runs flat uncounted is noticed on the road.
   importance: usually('device').choice('importance'),
 };
@@ -36,7 +33,7 @@ const bank: Columns = {
   ...capacity('bank'),
   measured_wh: { path: 'measuredDeliverableWh.value', reading: 'number', optional: true },
   measured_on: { path: 'measuredDeliverableWh.on', reading: 'date', optional: true },
-  ...input,
+  ...input('bank'),
   ...outputs,
   efficiency_in: usually('bank').number('efficiencyIn'),
   efficiency_out: usually('bank').number('efficiencyOut'),

@@ -34,7 +34,7 @@ export function draftOfRow(cells: FilledCells, columns: Columns, style: CellStyl
   for (const [name, column] of Object.entries(columns)) {
     const form = forms.get(parentOf(column));
     if (column.as !== form?.as) continue;
-    const text = cells.get(name) ?? fallbackOf(column, cells);
+    const text = cells.get(name) ?? column.follows?.(draft[parentOf(column)]) ?? fallbackOf(column, cells);
     if (column.optional === true && text === undefined) leaveOut(draft, column);
     else put(draft, column, text === undefined ? undefined : readCell(text, column.reading, style));
   }

@@ -3,7 +3,7 @@ import { insertRow, selectOwned } from '../statements.ts';
 import { capacityColumns, capacityOf, type CapacityColumns } from './capacity.ts';
 import type { KindPart } from './kind-part.ts';
 import { measurementOf } from './measurement.ts';
-import { readPort, readPorts, writePorts } from './ports.ts';
+import { readInput, readOutputs, writeInput, writeOutputs } from './ports.ts';
 
 type Bank = KindPart<'bank'>;
 
@@ -33,8 +33,8 @@ export function writeBank(write: WriteDb, itemId: string, bank: Bank): void {
     lights: bank.lights,
   };
   insertRow(write, 'banks', { item_id: itemId, ...row });
-  writePorts(write, itemId, 'in', [bank.input]);
-  writePorts(write, itemId, 'out', bank.outputs);
+  writeInput(write, itemId, bank.input);
+  writeOutputs(write, itemId, bank.outputs);
 }
 
 export function readBank(read: ReadDb, itemId: string): Bank {
@@ -44,8 +44,8 @@ export function readBank(read: ReadDb, itemId: string): Bank {
     capacity: capacityOf(row),
     measuredDeliverableWh: measurementOf(row.measured_deliverable_wh, row.measured_deliverable_on),
     health: row.health,
-    input: readPort(read, itemId, 'in'),
-    outputs: readPorts(read, itemId, 'out'),
+    input: readInput(read, itemId),
+    outputs: readOutputs(read, itemId),
     efficiencyIn: row.efficiency_in,
     efficiencyOut: row.efficiency_out,
     chargesWhileServing: row.charges_while_serving === 1,

@@ -2,7 +2,7 @@ import type { HubLoad } from '../../../shared-types/hub-item.ts';
 import type { ReadDb, WriteDb } from '../connection.ts';
 import { insertRow, selectOwned } from '../statements.ts';
 import type { KindPart } from './kind-part.ts';
-import { readPort, writePorts } from './ports.ts';
+import { readOutput, writeOutputs } from './ports.ts';
 
 type Converter = KindPart<'converter'>;
 
@@ -21,7 +21,7 @@ export function writeConverter(write: WriteDb, itemId: string, converter: Conver
     series_capacitor_uf: converter.seriesCapacitorUF,
   };
   insertRow(write, 'converters', { item_id: itemId, ...row });
-  writePorts(write, itemId, 'out', [converter.output]);
+  writeOutputs(write, itemId, [converter.output]);
 }
 
 export function readConverter(read: ReadDb, itemId: string): Converter {
@@ -32,6 +32,6 @@ export function readConverter(read: ReadDb, itemId: string): Converter {
     startSpeedKmh: row.start_speed_kmh,
     load: row.hub_load,
     seriesCapacitorUF: row.series_capacitor_uf,
-    output: readPort(read, itemId, 'out'),
+    output: readOutput(read, itemId),
   };
 }

@@ -3,7 +3,7 @@ import type { ReadDb, WriteDb } from '../connection.ts';
 import { insertRow, selectOwned } from '../statements.ts';
 import { capacityColumns, capacityOf, type CapacityColumns } from './capacity.ts';
 import type { KindPart } from './kind-part.ts';
-import { readPort, writePorts } from './ports.ts';
+import { readInput, writeInput } from './ports.ts';
 
 type Device = KindPart<'device'>;
 
@@ -22,6 +22,7 @@ type DeviceRow = CapacityColumns &
   UseColumns & {
     readonly health: number;
     readonly spare_batteries: number;
+    readonly plugged_w: number;
     readonly importance: Device['importance'];
   };
 
@@ -31,10 +32,11 @@ export function writeDevice(write: WriteDb, itemId: string, device: Device): voi
     ...useColumns(device.use),
     health: device.health,
     spare_batteries: device.spareBatteries,
+    plugged_w: device.pluggedW,
     importance: device.importance,
   };
   insertRow(write, 'devices', { item_id: itemId, ...row });
-  writePorts(write, itemId, 'in', [device.input]);
+  writeInput(write, itemId, device.input);
 }
 
 export function readDevice(read: ReadDb, itemId: string): Device {
@@ -44,8 +46,9 @@ export function readDevice(read: ReadDb, itemId: string): Device {
     capacity: capacityOf(row),
     health: row.health,
     spareBatteries: row.spare_batteries,
-    input: readPort(read, itemId, 'in'),
+    input: readInput(read, itemId),
     use: useOf(row),
+    pluggedW: row.plugged_w,
     importance: row.importance,
   };
 }

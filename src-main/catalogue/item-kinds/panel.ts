@@ -2,7 +2,7 @@ import type { ReadDb, WriteDb } from '../connection.ts';
 import { insertRow, selectOwned } from '../statements.ts';
 import type { KindPart } from './kind-part.ts';
 import { measurementOf } from './measurement.ts';
-import { readPort, writePorts } from './ports.ts';
+import { readOutput, writeOutputs } from './ports.ts';
 
 type Panel = KindPart<'panel'>;
 
@@ -27,7 +27,7 @@ export function writePanel(write: WriteDb, itemId: string, panel: Panel): void {
     start_w_per_m2: panel.startWm2,
   };
   insertRow(write, 'panels', { item_id: itemId, ...row });
-  writePorts(write, itemId, 'out', [panel.output]);
+  writeOutputs(write, itemId, [panel.output]);
 }
 
 export function readPanel(read: ReadDb, itemId: string): Panel {
@@ -40,6 +40,6 @@ export function readPanel(read: ReadDb, itemId: string): Panel {
     noctDegC: row.noct_c,
     regulatorEfficiency: row.regulator_efficiency,
     startWm2: row.start_w_per_m2,
-    output: readPort(read, itemId, 'out'),
+    output: readOutput(read, itemId),
   };
 }

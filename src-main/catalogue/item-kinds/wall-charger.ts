@@ -1,7 +1,7 @@
 import type { ReadDb, WriteDb } from '../connection.ts';
 import { insertRow, selectOwned } from '../statements.ts';
 import type { KindPart } from './kind-part.ts';
-import { readPorts, writePorts } from './ports.ts';
+import { readOutputs, writeOutputs } from './ports.ts';
 
 type WallCharger = KindPart<'wall-charger'>;
 
@@ -11,10 +11,10 @@ interface WallChargerRow {
 
 export function writeWallCharger(write: WriteDb, itemId: string, charger: WallCharger): void {
   insertRow(write, 'wall_chargers', { item_id: itemId, total_w: charger.totalW });
-  writePorts(write, itemId, 'out', charger.outputs);
+  writeOutputs(write, itemId, charger.outputs);
 }
 
 export function readWallCharger(read: ReadDb, itemId: string): WallCharger {
   const row = selectOwned(read, 'SELECT * FROM wall_chargers WHERE item_id = ?', itemId) as WallChargerRow;
-  return { kind: 'wall-charger', outputs: readPorts(read, itemId, 'out'), totalW: row.total_w };
+  return { kind: 'wall-charger', outputs: readOutputs(read, itemId), totalW: row.total_w };
 }

@@ -17,7 +17,7 @@ async function demoTour(handlers: Handlers): Promise<string> {
 /** Compares the demo tour's scenarios and saves the sheet in each format, the plain text first. */
 export async function runDemo(handlers: Handlers, print: (text: string) => void): Promise<void> {
   const all = { tourId: await demoTour(handlers), scenarioIds: null };
-  valueOf(await handlers['comparison.run'](all));
+  valueOf(await handlers['comparison.run']({ ...all, runId: 'demo' }));
   valueOf(await handlers['sheet.save']({ ...all, format: 'text' }));
   for (const format of ['pdf', 'csv'] as const) {
     const delivery = valueOf(await handlers['sheet.save']({ ...all, format }));

@@ -1,5 +1,6 @@
 import { app, dialog } from 'electron';
 import { openWorkbench } from '../../workbench/open.ts';
+import { createScenarioPool } from '../../workers/scenario-pool.ts';
 import { readVersion } from '../app-version.ts';
 import type { BuiltFolders } from '../built-folders.ts';
 import { faultLog } from '../fault-log.ts';
@@ -23,7 +24,13 @@ async function openApp({ folders, dataFolder, page }: ReadinessOptions): Promise
   if (page === builtPage) setupPage(folders.renderer);
   const window = createWindow(folders.preload);
   const version = readVersion(folders.project);
-  const workbench = openWorkbench({ dataFolder, host: 'electron', version, files: dialogDesk(window) });
+  const workbench = openWorkbench({
+    dataFolder,
+    host: 'electron',
+    version,
+    files: dialogDesk(window),
+    simulator: createScenarioPool(folders.scenarioWorker),
+  });
   app.once('will-quit', () => workbench.close());
   setupCalls({ window, page, handlers: workbench.handlers, report: faultLog(dataFolder) });
   await window.loadURL(page.url);

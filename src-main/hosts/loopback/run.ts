@@ -1,4 +1,5 @@
 import { openWorkbench } from '../../workbench/open.ts';
+import { createScenarioPool } from '../../workers/scenario-pool.ts';
 import { readVersion } from '../app-version.ts';
 import type { BuiltFolders } from '../built-folders.ts';
 import { ownDataFolder } from '../data-folder.ts';
@@ -13,7 +14,13 @@ export async function runLoopback(folders: BuiltFolders): Promise<string> {
   const dataFolder = ownDataFolder();
   const port = readPort(process.env['CHARGEWRIGHT_PORT']);
   const version = readVersion(folders.project);
-  const workbench = openWorkbench({ dataFolder, host: 'loopback', version, files: pageDesk });
+  const workbench = openWorkbench({
+    dataFolder,
+    host: 'loopback',
+    version,
+    files: pageDesk,
+    simulator: createScenarioPool(folders.scenarioWorker),
+  });
   try {
     const loopback = await startLoopback({
       workbench,

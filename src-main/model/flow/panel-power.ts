@@ -1,4 +1,4 @@
-import { createSky, fillSky, type DaySky } from '../sun/day-sky.ts';
+import { fillSky, type DaySky } from '../sun/day-sky.ts';
 import type { Skies } from '../sun/history/draw-skies.ts';
 import { plugPowerW, type PanelModel } from '../sun/panel.ts';
 import { planeWm2, type Optics } from '../sun/plane-of-array.ts';
@@ -93,18 +93,6 @@ function addDay(
   }
 }
 
-/** Power of all panels together by step, W: the mean over all histories. */
-export function meanPanelPower(laid: LaidPanels, sun: TourSun, skies: Skies): Float64Array {
-  const sum = new Float64Array(sun.airDegC.length);
-  if (laid.panels.length === 0 || laid.places.length === 0) return sum;
-  // Every panel writes into the one array: their powers add up.
-  const outputs = laid.panels.map(() => sum);
-  const sky = createSky(sun.stepsPerDay);
-  for (let history = 0; history < skies.histories; history += 1)
-    addPanelPower(laid, sun, skies, history, outputs, sky);
-  return sum.map((watts) => watts / skies.histories);
-}
-
 /** Longest step in which light is reckoned, min: in an hour the sun, and the stop a panel is aimed at, move too far. */
 const longestLightStepMin = 15;
 const minutesPerDay = 1440;
@@ -113,14 +101,4 @@ const minutesPerDay = 1440;
 export function lightStepsPerDay(stepsPerDay: number): number {
   const stepMin = minutesPerDay / stepsPerDay;
   return stepsPerDay * Math.ceil(stepMin / longestLightStepMin);
-}
-
-/** Mean power over runs of `factor` entries. */
-export function inLongerSteps(power: Float64Array, factor: number): Float64Array {
-  if (factor === 1) return power;
-  const longer = new Float64Array(power.length / factor);
-  power.forEach((watts, step) => {
-    longer[Math.floor(step / factor)]! += watts / factor;
-  });
-  return longer;
 }

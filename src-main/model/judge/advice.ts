@@ -1,43 +1,25 @@
-import type { Advice, EnergyMargin, ScoredRow, Shortfall } from '../../../shared-types/comparison.ts';
-import {
-  formatNumber,
-  grams,
-  marginFigure,
-  moneyText,
-  percent,
-  wordsLocale,
-} from '../../../shared-types/figures.ts';
-import type { Money } from '../../../shared-types/money.ts';
+import type { Advice, EnergyMargin, ScoredRow } from '../../../shared-types/comparison.ts';
+import { grams, marginFigure, wordsLocale } from '../../../shared-types/figures.ts';
+import { flatCount, withinSentence } from '../../../shared-types/history-words.ts';
 import { criteria } from '../../../shared-types/settings.ts';
-
-/** What the sentences are written from. */
-export interface AdvisedScenario {
-  readonly id: string;
-  readonly label: string;
-  readonly toBuy: Money;
-  readonly notConverted: readonly Money[];
-  readonly carriedG: number;
-  readonly frontWheelG: number;
-  readonly margin: EnergyMargin;
-  readonly firstShort: Shortfall | null;
-}
-
-/** Scores this close are called close (our choice). */
-const closeScore = 0.03;
-
-interface Standing {
-  readonly row: ScoredRow;
-  readonly scenario: AdvisedScenario;
-}
+import { notesOn } from './advice-notes.ts';
+import {
+  inMoney,
+  inPercent,
+  mostHistories,
+  type AdvisedScenario,
+  type Drawn,
+  type Standing,
+} from './advised.ts';
 
 /**
  * Writes the answer from the ranked results: what to take, the one reason, and what else to know. Every sentence carries
- * its figures; one mean history knows no risk, and the notes say so.
+ * its figures, and the answer says in how many histories it holds.
  */
 export function advise(
   scenarios: readonly AdvisedScenario[],
   scores: readonly ScoredRow[],
-  histories: number,
+  drawn: Drawn,
 ): Advice {
   const standings = scores.flatMap((row) => {
     const scenario = scenarios.find(({ id }) => id === row.id);
@@ -51,11 +33,12 @@ export function advise(
       notes: [],
     };
   }
-  const notes = [...closeCall(best, others), ...unconverted(standings), ...singleHistory(histories)];
-  const carrying = standings.filter(({ scenario }) => scenario.margin.value >= 0);
-  if (carrying.length === 0) return { answer: nothingCarries(standings), why: whyNothing(standings), notes };
-  const answer = best.row.unacceptable.length > 0 ? noneAccepted(best) : take(best);
-  return { answer, why: whyBest(best, others), notes };
+  const notes = notesOn(standings, drawn);
+  if (standings.every(({ scenario }) => scenario.margin.value < 0)) {
+    return { answer: nothingCarries(standings, drawn), why: whyNothing(standings), notes };
+  }
+  const answer = best.row.unacceptable.length > 0 ? noneAccepted(best) : take(best, drawn);
+  return { answer, why: whyBest(best, others, drawn), notes };
 }
 
 function noneAccepted({ row, scenario }: Standing): string {
@@ -63,31 +46,32 @@ function noneAccepted({ row, scenario }: Standing): string {
   return `No scenario stays within what you accept. The nearest by your weights is ${scenario.label}, beyond your limit in ${limits}.`;
 }
 
-function take({ scenario }: Standing): string {
+function take({ scenario }: Standing, drawn: Drawn): string {
   const price =
     scenario.toBuy.minor === 0 ? 'costs nothing more' : `costs ${inMoney(scenario.toBuy)} to complete`;
   const rest = `weighs ${grams(scenario.carriedG, wordsLocale)} and ${price}`;
+  const often = `in ${mostHistories(drawn)}`;
   if (scenario.margin.value < 0) {
-    return `${scenario.label} ranks first by your weights, but does not carry the plan: use must be cut by ${inPercent(-scenario.margin.value)}. It ${rest}.`;
+    return `${scenario.label} ranks first by your weights, but does not carry the plan ${often}: use must be cut by ${inPercent(-scenario.margin.value)}. It ${rest}.`;
   }
-  return `Take ${scenario.label}. It carries ${spare(scenario.margin)} than you plan, ${rest}.`;
+  return `Take ${scenario.label}. It carries ${spare(scenario.margin)} than you plan ${often}, ${rest}.`;
 }
 
 function spare(margin: EnergyMargin): string {
   return `${margin.capped ? 'over ' : ''}${inPercent(margin.value)} more use`;
 }
 
-function whyBest(best: Standing, others: readonly Standing[]): string {
+function whyBest(best: Standing, others: readonly Standing[], drawn: Drawn): string {
   if (others.length === 0) return 'It is the only scenario; add another to compare.';
   return others
     .slice(0, 2)
-    .map((other) => against(best.scenario, other.scenario))
+    .map((other) => against(best.scenario, other.scenario, drawn))
     .join(' ');
 }
 
 /** One sentence on what the other scenario lacks, most telling first: it fails, costs more, weighs more, spares less. */
-function against(best: AdvisedScenario, other: AdvisedScenario): string {
-  if (other.margin.value < 0) return fails(other);
+function against(best: AdvisedScenario, other: AdvisedScenario, drawn: Drawn): string {
+  if (other.margin.value < 0) return fails(other, drawn);
   const extraMinor = other.toBuy.minor - best.toBuy.minor;
   const extraFrontG = other.frontWheelG - best.frontWheelG;
   const points = [
@@ -99,71 +83,32 @@ function against(best: AdvisedScenario, other: AdvisedScenario): string {
   return `${other.label} ${points.join(', ')}.`;
 }
 
-function fails(scenario: AdvisedScenario): string {
-  const first = scenario.firstShort;
-  const when = first === null ? '' : ` or the ${lower(first.device)} runs flat on day ${first.day}`;
-  return `${scenario.label} does not carry the plan: use must be cut by ${inPercent(-scenario.margin.value)}${when}.`;
+function fails({ label, margin, risk, firstShort }: AdvisedScenario, { histories }: Drawn): string {
+  const first =
+    firstShort === null ? '' : `, the ${withinSentence(firstShort.device)} first, on day ${firstShort.day}`;
+  const often = `${flatCount(risk, histories, wordsLocale)} histories`;
+  const cut = `use must be cut by ${inPercent(-margin.value)}`;
+  return `${label} does not carry the plan: ${cut}, or a must-have runs flat in ${often}${first}.`;
 }
 
-function nothingCarries(standings: readonly Standing[]): string {
+function nothingCarries(standings: readonly Standing[], drawn: Drawn): string {
   const closest = nearest(standings);
   if (closest.margin.value <= -1) {
     return 'No scenario keeps a must-have charged: the kits have no source that lasts, or no must-have could ever be full.';
   }
-  return `No scenario carries the plan. The nearest is ${closest.label}: use must be cut by ${inPercent(-closest.margin.value)}.`;
+  const cut = inPercent(-closest.margin.value);
+  return `No scenario carries the plan in ${mostHistories(drawn)}. The nearest is ${closest.label}: use must be cut by ${cut}.`;
 }
 
 function whyNothing(standings: readonly Standing[]): string {
-  const closest = nearest(standings);
-  const limit = closest.margin.limitedBy;
+  const limit = nearest(standings).margin.limitedBy;
   const where =
-    limit === null ? '' : ` The ${lower(limit.device)} is the first to run flat, on day ${limit.day}.`;
+    limit === null
+      ? ''
+      : ` The ${withinSentence(limit.device)} is the first to run flat, on day ${limit.day}.`;
   return `A night with a wall more, a bank more or less use of what is only nice to have would help.${where}`;
 }
 
 function nearest(standings: readonly Standing[]): AdvisedScenario {
   return standings.reduce((a, b) => (b.scenario.margin.value > a.scenario.margin.value ? b : a)).scenario;
-}
-
-function closeCall(best: Standing, others: readonly Standing[]): string[] {
-  const [second] = others;
-  if (second === undefined || Math.abs(best.row.score - second.row.score) >= closeScore) return [];
-  if (best.row.unacceptable.length === 0 && second.row.unacceptable.length > 0) return [];
-  return [
-    `It is close: by your weights ${second.scenario.label} scores ${whole(second.row.score * 100)} of 100, the first ${whole(best.row.score * 100)}.`,
-  ];
-}
-
-function unconverted(standings: readonly Standing[]): string[] {
-  return standings
-    .filter(({ scenario }) => scenario.notConverted.length > 0)
-    .map(
-      ({ scenario }) =>
-        `${scenario.label} also costs ${scenario.notConverted.map(inMoney).join(' and ')}, which is not converted and not counted.`,
-    );
-}
-
-function singleHistory(histories: number): string[] {
-  return histories > 1
-    ? []
-    : [
-        'Figures are for mean weather and mean luck with outlets; a run of dull days is worse. Carry a reserve.',
-      ];
-}
-
-/** Device labels stand inside a sentence; an abbreviation or a proper name in capitals keeps them. */
-function lower(label: string): string {
-  return /^[A-Z][a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
-}
-
-function whole(value: number): string {
-  return formatNumber(value, { locale: wordsLocale });
-}
-
-function inPercent(share: number): string {
-  return percent(share, { locale: wordsLocale });
-}
-
-function inMoney(value: Money): string {
-  return moneyText(value, wordsLocale);
 }

@@ -1,8 +1,15 @@
 import type { ItemKind } from '../../../shared-types/item.ts';
 
-/** Which kinds a caution belongs to; none: it always shows. */
+/** How the scenarios use what they carry, as far as it calls for a caution. */
+export interface Circumstances {
+  /** Panel or hub feed devices with no bank in between. */
+  readonly feedsDevices: boolean;
+}
+
+/** Which kinds or circumstance a caution belongs to; neither: it always shows. */
 interface Caution {
   readonly kinds: readonly ItemKind[];
+  readonly when?: keyof Circumstances;
   readonly text: string;
 }
 
@@ -33,13 +40,19 @@ const cautions: readonly Caution[] = [
   },
   {
     kinds: [],
+    when: 'feedsDevices',
+    text: 'A panel or hub that feeds a device directly is unsteady: charging stops and starts, and some devices drain themselves by it or refuse to go on. Try it before the tour; a buffer bank in between is steadier.',
+  },
+  {
+    kinds: [],
     text: 'Lighting and electrical rules are local: follow them, and ask a qualified person where in doubt.',
   },
 ];
 
-/** The cautions that apply to the kinds of items in play, in a fixed order. */
-export function cautionsFor(kinds: ReadonlySet<ItemKind>): readonly string[] {
+/** The cautions that apply to the kinds of items in play and to their use, in a fixed order. */
+export function cautionsFor(kinds: ReadonlySet<ItemKind>, circumstances: Circumstances): readonly string[] {
   return cautions
     .filter((caution) => caution.kinds.length === 0 || caution.kinds.some((kind) => kinds.has(kind)))
+    .filter(({ when }) => when === undefined || circumstances[when])
     .map((caution) => caution.text);
 }

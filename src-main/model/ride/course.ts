@@ -58,8 +58,29 @@ function known(
   recorded: boolean,
 ): readonly TrackStretch[] {
   const speedKmh = recorded ? stretch.speedKmh : null;
-  if (slopes === null || speedKmh !== null) return [{ ...stretch, speedKmh }];
+  if (slopes === null || speedKmh !== null) return onListedGrades({ ...stretch, speedKmh });
   return slopes.map(({ gradePct, share }) => ({ gradePct, speedKmh, share: share * stretch.share }));
+}
+
+/** Grades are ridden at every 0.2 %: time on a slope bends so little between two that it is off by less than 1 in 1000. */
+const listedAPct = 5;
+/** So near a listed grade it is one, in parts of the step between two. */
+const sameStep = 1e-6;
+
+/**
+ * Each stretch of a track has a grade of its own, and a speed would be solved for every one. One between two listed grades is
+ * parted among them so that its climb stays.
+ */
+function onListedGrades(stretch: TrackStretch): readonly TrackStretch[] {
+  const steps = Math.round((stretch.gradePct * listedAPct) / sameStep) * sameStep;
+  const lower = Math.floor(steps);
+  const upperShare = steps - lower;
+  const at = (step: number, part: number): TrackStretch => ({
+    ...stretch,
+    gradePct: step / listedAPct,
+    share: stretch.share * part,
+  });
+  return upperShare < sameStep ? [at(lower, 1)] : [at(lower, 1 - upperShare), at(lower + 1, upperShare)];
 }
 
 interface PlainPiece {

@@ -1,4 +1,5 @@
-import type { Port } from '../../../shared-types/port.ts';
+import type { Port, SinkPort } from '../../../shared-types/port.ts';
+import type { RidesWhere } from './cell-warmth.ts';
 
 /** A power bank. Energy is counted inside the cells; plugs see it through the two efficiencies. */
 export interface BankModel {
@@ -6,23 +7,24 @@ export interface BankModel {
   /** Order of equals, as for devices. */
   readonly key: string;
   readonly capacityWh: number;
-  readonly input: Port;
+  readonly input: SinkPort;
   readonly outputs: readonly Port[];
   readonly efficiencyIn: number;
   readonly efficiencyOut: number;
   readonly chargesWhileServing: boolean;
+  readonly ridesWhere: RidesWhere;
   /** Drawn from the cells while it serves, W. */
   readonly standbyW: number;
-  /** Share of what is stored that is lost each hour. */
-  readonly selfDischargePerHour: number;
+  /** Share of what is stored that is lost each day. */
+  readonly selfDischargePerDay: number;
 }
 
-/** A month as self-discharge figures mean it: 30 days. */
-const hoursPerMonth = 720;
+/** A month as self-discharge figures mean it. */
+const daysPerMonth = 30;
 
-/** `2 % a month` as a share lost each hour, compounding. */
-export function selfDischargePerHour(pctPerMonth: number): number {
-  return 1 - (1 - Math.min(pctPerMonth, 99) / 100) ** (1 / hoursPerMonth);
+/** `2 % a month` as a share lost each day, compounding. */
+export function selfDischargePerDay(pctPerMonth: number): number {
+  return 1 - (1 - Math.min(pctPerMonth, 99) / 100) ** (1 / daysPerMonth);
 }
 
 /**

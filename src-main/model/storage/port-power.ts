@@ -1,4 +1,4 @@
-import type { Port, PortStandard } from '../../../shared-types/port.ts';
+import type { Cable, Port, PortStandard, SinkPort } from '../../../shared-types/port.ts';
 
 /**
  * Most power each standard settles on, W: USB 2.0 0.5 A, USB 3.x 0.9 A, Battery Charging 1.2 1.5 A, Type-C Current 1.5
@@ -13,7 +13,23 @@ export const standardLimitW: Readonly<Record<PortStandard, number>> = {
   pd: 240,
 };
 
-/** Power of a link, W: the least of what source and sink give and of what their standards allow. */
-export function linkW(source: Port, sink: Port): number {
-  return Math.min(source.powerW, standardLimitW[source.standard], sink.powerW, standardLimitW[sink.standard]);
+/**
+ * Most power a cable passes, W: anything but 5 V needs Power Delivery, which an A plug has not, so 5 V 3 A; C to C 20 V
+ * 3 A; only a cable marked for it 48 V 5 A (IEC 63002 cl. 4.5, IEC 62680-1-2 and -1-3).
+ */
+export const cableLimitW: Readonly<Record<Cable, number>> = { 'a-plug': 15, 'c-3a': 60, 'c-5a': 240 };
+
+/** Most power a source gives, W: its own, within its standard. */
+export function sourceLimitW({ powerW, standard }: Port): number {
+  return Math.min(powerW, standardLimitW[standard]);
+}
+
+/** Most power a sink takes through its cable, W. */
+export function sinkLimitW(sink: SinkPort): number {
+  return Math.min(sourceLimitW(sink), cableLimitW[sink.cable]);
+}
+
+/** Power of a link, W: the least of what source, cable and sink give and take, and of what their standards allow. */
+export function linkW(source: Port, sink: SinkPort): number {
+  return Math.min(sourceLimitW(source), sinkLimitW(sink));
 }

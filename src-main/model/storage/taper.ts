@@ -4,6 +4,11 @@
  */
 export const taperStart = 0.8;
 
+/** Room over which a store tapers, Wh: of one battery, where spares are charged one after the other. */
+export function taperRoomWh(batteryWh: number): number {
+  return batteryWh * (1 - taperStart);
+}
+
 /**
  * Energy stored after charging for a while: constant power up to the taper, then falling with the room left. A source
  * weaker than the store's own limit meets the taper later, where the falling limit crosses its power.
@@ -12,6 +17,7 @@ export const taperStart = 0.8;
  *
  * @param storedWh now, 0..capacityWh
  * @param capacityWh 0 or more; at 0 nothing is stored
+ * @param roomWh room left when the taper of a full-power charge begins, 0..capacityWh
  * @param powerW into the cells, 0 or more
  * @param limitW most the store takes when empty; powerW above it counts as limitW
  * @param hours 0 or more
@@ -20,17 +26,17 @@ export const taperStart = 0.8;
 export function storedAfterWh(
   storedWh: number,
   capacityWh: number,
+  roomWh: number,
   powerW: number,
   limitW: number,
   hours: number,
 ): number {
-  const power = Math.min(powerW, limitW);
+  const power = powerW < limitW ? powerW : limitW;
   if (power <= 0 || storedWh >= capacityWh) return storedWh;
-  const taperRoomWh = capacityWh * (1 - taperStart);
-  const fullPowerUntilWh = capacityWh - taperRoomWh * (power / limitW);
-  const steadyHours = Math.max(0, (fullPowerUntilWh - storedWh) / power);
-  if (hours <= steadyHours) return storedWh + power * hours;
-  const from = Math.max(storedWh, fullPowerUntilWh);
-  const roomLeft = (capacityWh - from) * Math.exp((-limitW * (hours - steadyHours)) / taperRoomWh);
-  return capacityWh - roomLeft;
+  const fullPowerUntilWh = capacityWh - roomWh * (power / limitW);
+  const atFullPowerWh = storedWh + power * hours;
+  if (atFullPowerWh <= fullPowerUntilWh) return atFullPowerWh;
+  const fromWh = storedWh > fullPowerUntilWh ? storedWh : fullPowerUntilWh;
+  const taperHours = hours - (fromWh - storedWh) / power;
+  return capacityWh - (capacityWh - fromWh) * Math.exp((-limitW * taperHours) / roomWh);
 }

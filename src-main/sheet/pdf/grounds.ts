@@ -18,9 +18,9 @@ const basisWords: Readonly<Record<Assumption['basis'], string>> = {
 function assumptionLine({ name, value, basis, source }: Assumption): Content {
   return {
     text: [
-      { text: `${name} ` },
-      { text: value, bold: true },
-      { text: ` (${basisWords[basis]}; ${source})`, color: ink.quiet },
+      riderText(`${name} `),
+      riderText(value, { bold: true }),
+      riderText(` (${basisWords[basis]}; ${source})`, { color: ink.quiet }),
     ],
     margin: [0, 0, 0, 1],
   };

@@ -21,7 +21,7 @@ function row(scenario: ScenarioResult): TableCell[] {
   ];
 }
 
-const laterHeads = ['Later by grams', 'by hub, on/off'];
+const laterHeads = ['Later by grams', 'by hub’s drag, on/off'];
 
 /** Minutes a mean day ends later: by the kit's grams, and by its hub, charging and switched off, where there is one. */
 function laterTexts({ legs, hubCost }: ScenarioResult): readonly string[] {

@@ -1,15 +1,11 @@
 import type { Content, ContentStack, ContentTable, TableCell } from 'pdfmake/interfaces';
-import type { Comparison, EnergyMargin, ScenarioResult } from '../../../shared-types/comparison.ts';
+import type { Comparison, ScenarioResult } from '../../../shared-types/comparison.ts';
 import { fieldMeta } from '../../../shared-types/field.ts';
+import { wordsLocale } from '../../../shared-types/figures.ts';
+import { ofHundred } from '../../../shared-types/history-words.ts';
 import { method } from '../../../shared-types/scenario.ts';
-import {
-  decimalText,
-  marginText,
-  moneyText,
-  percentText,
-  shortfallText,
-  signedPercentText,
-} from '../format.ts';
+import { decimalText, marginText, moneyText, usualText } from '../format.ts';
+import { limitText, plannedTexts } from '../history-lines.ts';
 import {
   bar,
   barColumnWidthPt,
@@ -22,7 +18,7 @@ import {
   small,
 } from './look.ts';
 
-const widths = [barColumnWidthPt, 8, '*', 66, 42, 48, 58, 98];
+const widths = [barColumnWidthPt, 8, '*', 62, 40, 46, 60, 128];
 const rowPaddingPt = 2.5;
 
 /** The small line under a label: the method, unless the label says it already, and what is carried. */
@@ -41,26 +37,17 @@ function priceCell({ cost }: ScenarioResult): TableCell {
   return figure(moneyText(cost.toBuy), `of ${moneyText(cost.whole)}`, ...others);
 }
 
-function bandTexts({ band }: EnergyMargin): readonly string[] {
-  return band === null ? [] : [`${signedPercentText(band.p10)} to ${signedPercentText(band.p90)}`];
-}
-
 /** Red only for a figure that fails. */
 function marginCell({ margin }: ScenarioResult): TableCell {
-  const cell = figure(marginText(margin), ...bandTexts(margin));
+  const cell = figure(marginText(margin), `${usualText(margin)} in half`);
   return margin.value < 0 ? { ...cell, color: ink.failing } : cell;
 }
 
-/** What happens at the planned use, neither more nor less. */
-function asPlanned({ firstShort, flatShare }: ScenarioResult, histories: number): string {
-  if (firstShort === null) return 'as planned: none runs flat';
-  const often = histories > 1 ? `, in ${percentText(flatShare)} of histories` : '';
-  return `as planned: ${firstShort.device} flat, day ${firstShort.day}${often}`;
-}
-
-function limitCell(scenario: ScenarioResult, histories: number): TableCell {
-  const limit = scenario.margin.capped ? 'no limit found' : shortfallText(scenario.margin.limitedBy);
-  return { stack: [riderText(limit), small(asPlanned(scenario, histories))] };
+/** What limits the margin, and under it what happens at the planned use. */
+function historiesCell(scenario: ScenarioResult, histories: number): TableCell {
+  const [risk, ...rest] = plannedTexts(scenario, histories);
+  const planned = [`as planned ${risk}`, ...rest].map(small);
+  return { stack: [riderText(limitText(scenario.margin)), ...planned] };
 }
 
 function row(comparison: Comparison, scenario: ScenarioResult): TableCell[] {
@@ -75,7 +62,7 @@ function row(comparison: Comparison, scenario: ScenarioResult): TableCell[] {
     figure(decimalText(scenario.mass.carriedG)),
     figure(decimalText(scenario.mass.frontWheelG)),
     marginCell(scenario),
-    limitCell(scenario, comparison.histories),
+    historiesCell(scenario, comparison.histories),
   ];
 }
 
@@ -88,8 +75,8 @@ export function scorecard(comparison: Comparison): ContentTable {
     columnHead('To buy'),
     columnHead('Carried, g'),
     columnHead('On the front wheel, g'),
-    columnHead(comparison.histories > 1 ? 'Energy margin, 10–90 of 100' : 'Energy margin'),
-    columnHead('Limited by', 'left'),
+    columnHead(`Energy margin, ${ofHundred(comparison.confidence, wordsLocale)} histories`),
+    columnHead('What the histories say', 'left'),
   ];
   const body = [head, ...comparison.scenarios.map((scenario) => row(comparison, scenario))];
   return {

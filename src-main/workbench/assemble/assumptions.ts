@@ -1,10 +1,13 @@
 import type { Assumption } from '../../../shared-types/comparison.ts';
 import { labelWh, type ItemOf } from '../../../shared-types/item.ts';
 import type { Scenario } from '../../../shared-types/scenario.ts';
-import type { SkySettings } from '../../../shared-types/settings.ts';
+import { usualRisk, type Settings } from '../../../shared-types/settings.ts';
 import { bedtime, ridesFrom, wakesAt } from '../../model/flow/day-schedule.ts';
-import { meanDemandWhPerDay } from '../../model/flow/demand.ts';
+import { meanUseWhPerDay } from '../../model/flow/planned-use.ts';
 import type { Timeline } from '../../model/flow/timeline.ts';
+import { besideBodyDegC, tentWarmerK } from '../../model/storage/cell-warmth.ts';
+import { chargeFromDegC, chargeToDegC } from '../../model/storage/charging-temperature.ts';
+import { usableShare } from '../../model/storage/cold.ts';
 import { deviceEfficiencyIn, type DeviceModel } from '../../model/storage/device.ts';
 import { taperStart } from '../../model/storage/taper.ts';
 import { ofKind, type CarriedItem } from './kit.ts';
@@ -18,7 +21,7 @@ import type { TourModel } from './tour.ts';
 export function sharedAssumptions(
   { tour, places, timeline }: TourModel,
   devices: readonly DeviceModel[],
-  sky: SkySettings,
+  { sky, risk }: Pick<Settings, 'sky' | 'risk'>,
 ): readonly Assumption[] {
   const stations = [...new Set(places.map(({ station }) => station.place))].join(', ');
   return [
@@ -34,6 +37,18 @@ export function sharedAssumptions(
       value: 'every battery full',
       basis: 'default',
       source: 'common practice',
+    },
+    {
+      name: 'Daily use',
+      value: `strays by ${inPercent(risk.useSpread)} of the plan, each device and day on its own (lognormal)`,
+      basis: risk.useSpread === usualRisk.useSpread ? 'default' : 'rider',
+      source: 'common practice',
+    },
+    {
+      name: 'Energy margin',
+      value: `held in ${inPercent(risk.confidence)} of the histories`,
+      basis: risk.confidence === usualRisk.confidence ? 'default' : 'rider',
+      source: 'settings',
     },
     {
       name: 'Charging a device',
@@ -54,7 +69,7 @@ export function sharedAssumptions(
 }
 
 function deviceAssumption(device: DeviceModel, timeline: Timeline): Assumption {
-  const use = decimal(meanDemandWhPerDay([device], timeline), 1);
+  const use = decimal(meanUseWhPerDay([device], timeline), 1);
   return {
     name: device.label,
     value: `${decimal(device.capacityWh, 1)} Wh, ${use} Wh a day, ${device.mustHave ? 'must-have' : 'nice-to-have'}`,
@@ -67,6 +82,7 @@ function deviceAssumption(device: DeviceModel, timeline: Timeline): Assumption {
 export function kitAssumptions(scenario: Scenario, lines: readonly CarriedItem[]): readonly Assumption[] {
   return [
     ...ofKind(lines, 'bank').map(({ item }) => bankAssumption(item)),
+    ...cellAssumptions(scenario),
     ...ofKind(lines, 'panel').flatMap(({ item }) => [panelAssumption(item), placementAssumption(scenario)]),
     ...hubAssumptions(lines, scenario.rules),
   ];
@@ -88,6 +104,31 @@ function bankAssumption(bank: ItemOf<'bank'>): Assumption {
     source: `label × health ${inPercent(bank.health)}`,
   };
 }
+
+/** What the cold does to cells, and where the rider keeps them. */
+function cellAssumptions({ rules }: Scenario): readonly Assumption[] {
+  const inCold = [0, -10].map((degC) => `${inPercent(usableShare(degC))} at ${decimal(degC)} °C`).join(', ');
+  return [
+    {
+      name: 'Cells in the cold',
+      value: `give ${inCold} of their capacity; none is charged below ${chargeFromDegC} °C or above ${chargeToDegC} °C`,
+      basis: 'default',
+      source: 'Kollmeyer 2018, doi 10.17632/wykht8y7tg.1; faster discharge gives less',
+    },
+    {
+      name: 'Cells at night',
+      value: sleepWords[rules.cellsSleep],
+      basis: 'rider',
+      source: 'scenario; warmth: common practice',
+    },
+  ];
+}
+
+const sleepWords: Readonly<Record<Scenario['rules']['cellsSleep'], string>> = {
+  tent: `in the tent, ${tentWarmerK} K warmer than outside`,
+  'sleeping-bag': `in the sleeping bag, at ${besideBodyDegC} °C`,
+  outside: 'outside, as cold as the air',
+};
 
 function panelAssumption({
   label,

@@ -1,6 +1,7 @@
 import { labelWh, type Item, type ItemKind, type ItemOf } from '../../../shared-types/item.ts';
 import type { Scenario } from '../../../shared-types/scenario.ts';
-import { bankCapacityWh, selfDischargePerHour, type BankModel } from '../../model/storage/bank.ts';
+import { bankCapacityWh, selfDischargePerDay, type BankModel } from '../../model/storage/bank.ts';
+import type { RidesWhere } from '../../model/storage/cell-warmth.ts';
 import type { ChargerModel } from '../../model/storage/charger.ts';
 import { deviceEfficiencyIn, useByActivityW, type DeviceModel } from '../../model/storage/device.ts';
 import type { PanelModel } from '../../model/sun/panel.ts';
@@ -50,17 +51,25 @@ function copies<T>(quantity: number, make: (copy: number) => T): T[] {
   return Array.from({ length: quantity }, (_, copy) => make(copy));
 }
 
+function ridesWhere({ mount }: Item): RidesWhere {
+  return mount === 'body' ? 'on-rider' : 'on-bicycle';
+}
+
 const keyOf = (item: Item, copy: number): string => `${item.id}#${copy}`;
 
 /** A spare battery counts as capacity: the rider swaps it in when the first is empty. */
 function deviceModel(item: ItemOf<'device'>, copy: number): DeviceModel {
+  const batteryWh = labelWh(item.capacity) * item.health;
   return {
     label: item.label,
     key: keyOf(item, copy),
     mustHave: item.importance === 'must-have',
-    capacityWh: labelWh(item.capacity) * item.health * (1 + item.spareBatteries),
+    capacityWh: batteryWh * (1 + item.spareBatteries),
+    batteryWh,
     input: item.input,
     efficiencyIn: deviceEfficiencyIn,
+    pluggedW: item.pluggedW,
+    ridesWhere: ridesWhere(item),
     useW: useByActivityW(item.use),
   };
 }
@@ -81,8 +90,9 @@ export function bankModels(lines: readonly CarriedItem<ItemOf<'bank'>>[]): reado
       efficiencyIn: item.efficiencyIn,
       efficiencyOut: item.efficiencyOut,
       chargesWhileServing: item.chargesWhileServing,
+      ridesWhere: ridesWhere(item),
       standbyW: item.standbyW,
-      selfDischargePerHour: selfDischargePerHour(item.selfDischargePctPerMonth),
+      selfDischargePerDay: selfDischargePerDay(item.selfDischargePctPerMonth),
     })),
   );
 }

@@ -3,7 +3,7 @@ import { stationNotes } from '../../../shared-types/station-notes.ts';
 import type { Leg } from '../../../shared-types/tour.ts';
 import type { TourSun } from '../../model/flow/tour-sun.ts';
 import { lapseKPerM } from '../../model/lapse-rate.ts';
-import { chargeToDegC, noChargeHours } from '../../model/storage/charging-temperature.ts';
+import { advisedToDegC, noChargeHours } from '../../model/storage/charging-temperature.ts';
 import type { SettledPlace } from './place.ts';
 
 /** An aimed panel that gets over twice the light of a flat one stands under a low sun. */
@@ -73,7 +73,7 @@ function chargingNotes({ airDegC, stepsPerDay }: TourSun, { from, to }: LegDays)
     ...(coldH > 0 ? [`${spellText('below freezing', coldH, lowest(all))}: never charge them then.`] : []),
     ...(hotH > 0
       ? [
-          `${spellText(`above ${degrees(chargeToDegC)}`, hotH, -lowest(all.map((degC) => -degC)))}: charge none then.`,
+          `${spellText(`above ${degrees(advisedToDegC)}`, hotH, -lowest(all.map((degC) => -degC)))}: charge none then.`,
         ]
       : []),
   ];

@@ -16,7 +16,7 @@ export function rideNotes({ terrain }: Leg, { climate, lonDeg }: SettledPlace): 
   const middle = { latDeg: track.meanLatDeg, lonDeg: track.meanLonDeg };
   const km = greatCircleKm(middle, { latDeg: climate.latDeg, lonDeg });
   // Speeds that are not taken need not be there.
-  const missing = trackNotes(terrain.pace === 'computed' ? { ...track, timedShare: 1 } : track);
+  const missing = trackNotes(terrain.pace === 'computed' ? { ...track, timedShare: 1 } : track, terrain.pace);
   return [...missing, ...(km > farTrackKm ? [farText(km)] : [])];
 }
 

@@ -1,7 +1,8 @@
 import type { Assumption } from '../../../shared-types/comparison.ts';
-import { formatNumber, percent, wordsLocale } from '../../../shared-types/figures.ts';
+import { percent, wordsLocale } from '../../../shared-types/figures.ts';
 import { persistenceRange, usualSky, type SkySettings } from '../../../shared-types/settings.ts';
 import type { Tour } from '../../../shared-types/tour.ts';
+import { decimal } from './words.ts';
 import { cleanestTurbidity } from '../../model/sun/clear-sky.ts';
 import { angstromOvercast, angstromPerSunshine } from '../../model/sun/monthly-clearness.ts';
 
@@ -11,10 +12,10 @@ export function skyAssumptions(tour: Tour, stations: string, sky: SkySettings): 
     ...monthlyAssumptions(tour, stations),
     weather(sky),
     {
-      name: 'Outlets',
-      value: 'there for their share of the time',
+      name: 'Outlets at day stops',
+      value: 'there or not by their chance, drawn for each history',
       basis: 'default',
-      source: 'this version',
+      source: 'tour',
     },
     {
       name: 'Light on a panel',
@@ -44,7 +45,7 @@ function monthlyAssumptions(tour: Tour, stations: string): readonly Assumption[]
 }
 
 function weather(sky: SkySettings): Assumption {
-  const drawn = `mean of ${decimal(sky.histories)} histories, seed ${sky.seed}`;
+  const drawn = `${decimal(sky.histories)} drawn histories, seed ${sky.seed}`;
   if (sky.method === 'transitions')
     return {
       name: 'Weather',
@@ -63,8 +64,4 @@ function weather(sky: SkySettings): Assumption {
 
 function basisOf(sky: SkySettings, ...keys: readonly (keyof SkySettings)[]): Assumption['basis'] {
   return keys.every((key) => sky[key] === usualSky[key]) ? 'default' : 'rider';
-}
-
-function decimal(value: number, digits = 0): string {
-  return formatNumber(value, { digits, locale: wordsLocale });
 }

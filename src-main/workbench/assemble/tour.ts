@@ -71,8 +71,6 @@ function legPlan(leg: Leg): LegPlan {
       outlets: stop.outlets,
       chance: stop.chance,
     })),
-    nightPattern: leg.nights.pattern,
-    wallOutlets: leg.nights.wallOutlets,
-    postOutlets: leg.nights.postOutlets,
+    nights: leg.nights,
   };
 }

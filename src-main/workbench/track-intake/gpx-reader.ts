@@ -1,4 +1,6 @@
 import sax, { type QualifiedAttribute, type QualifiedTag, type SAXParser } from 'sax';
+import { formatNumber, wordsLocale } from '../../../shared-types/figures.ts';
+import { latDeg, lonDeg } from '../../../shared-types/spot.ts';
 import {
   addPoint,
   beginSegment,
@@ -16,8 +18,8 @@ const deepest = 64;
 /** Text goes to the parser in slices of this length, so that what it holds back is looked at in between. */
 const sliceLength = 65_536;
 const longestTag = 65_536;
-const latLimitDeg = 90;
-const lonLimitDeg = 180;
+const latLimitDeg = latDeg.maxValue!;
+const lonLimitDeg = lonDeg.maxValue!;
 const echoLength = 40;
 
 const segmentNames: ReadonlySet<string> = new Set(['trk', 'trkseg', 'rte']);
@@ -75,7 +77,7 @@ export function createGpxReader(points: PointStore): GpxReader {
     value: null,
     text: '',
   };
-  xml.onerror = (fault) => refuse(reading, xmlFault(fault));
+  xml.onerror = (fault) => refuse(reading, xmlFault(fault, reading.uri !== ''));
   xml.ondoctype = () => refuse(reading, 'a document type is not allowed');
   xml.onopentagstart = () => void (reading.tagFrom = xml.position);
   xml.onopentag = (tag) => openTag(reading, tag as QualifiedTag);
@@ -89,7 +91,7 @@ function readPart(reading: Reading, text: string): void {
   for (let from = 0; from < text.length; from += sliceLength) {
     reading.xml.write(text.slice(from, from + sliceLength));
     if (reading.tagFrom !== null && reading.xml.position - reading.tagFrom > longestTag)
-      refuse(reading, `a tag longer than ${longestTag} characters`);
+      refuse(reading, `a tag longer than ${countText(longestTag)} characters`);
   }
 }
 
@@ -103,11 +105,19 @@ function refuse({ xml }: Reading, reason: string): never {
   throw new Unreadable(`${reason} (line ${xml.line + 1})`);
 }
 
-/** The parser's own words without its line, which it counts from 0. */
-function xmlFault(fault: Error): string {
-  const [words = 'broken XML'] = fault.message.split('\n');
-  return words.startsWith('Max buffer length') ? 'a name, value or comment longer than any in GPX' : words;
+function countText(count: number): string {
+  return formatNumber(count, { locale: wordsLocale });
 }
+
+/** What the parser stumbles over, in words that help whoever has the file: it has come apart, or was never GPX. */
+function xmlFault({ message }: Error, begun: boolean): string {
+  if (message.startsWith(overlong)) return 'a name, value or comment longer than any in GPX';
+  return begun ? 'it is damaged and stops making sense' : notGpx;
+}
+
+/** How the parser begins to say that a text is too long for it. */
+const overlong = 'Max buffer length';
+const notGpx = 'the file does not begin as GPX';
 
 function openTag(reading: Reading, tag: QualifiedTag): void {
   reading.tagFrom = null;
@@ -126,7 +136,7 @@ function openTag(reading: Reading, tag: QualifiedTag): void {
 
 function openRoot(reading: Reading, tag: QualifiedTag): void {
   if (reading.uri !== '') refuse(reading, 'a second document after the end of the first');
-  if (tag.local !== 'gpx') refuse(reading, 'the file does not begin as GPX');
+  if (tag.local !== 'gpx') refuse(reading, notGpx);
   if (!gpxNamespace.test(tag.uri))
     refuse(reading, `its namespace is ${echo(tag.uri)}, not that of GPX 1.1 or 1.0`);
   reading.uri = tag.uri;
@@ -139,7 +149,8 @@ function openPoint(reading: Reading, tag: QualifiedTag): void {
     clearPoints(reading.points);
     reading.inTracks = true;
   }
-  if (reading.points.count === mostTrackPoints) refuse(reading, `more than ${mostTrackPoints} points`);
+  if (reading.points.count === mostTrackPoints)
+    refuse(reading, `more than ${countText(mostTrackPoints)} points`);
   reading.pointDepth = reading.depth;
   reading.latDeg = coordinate(reading, tag.attributes['lat'], latLimitDeg, 'latitude');
   reading.lonDeg = coordinate(reading, tag.attributes['lon'], lonLimitDeg, 'longitude');

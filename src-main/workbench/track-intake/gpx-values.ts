@@ -1,9 +1,7 @@
+import { highestRoadM, lowestRoadM } from '../../../shared-types/track.ts';
+
 /** Longer texts are no numbers and no times. */
 export const longestValueText = 64;
-
-/** Heights outside these are errors of the receiver, m: lower and higher than any road. */
-const lowestM = -500;
-const highestM = 9000;
 
 const decimalPattern = /^[+-]?(\d+(\.\d*)?|\.\d+)([eE][+-]?\d+)?$/;
 /** An XML date and time; one without a zone is UTC, as GPX has it. */
@@ -25,7 +23,7 @@ export function readCoordinate(text: string, limitDeg: number): number | null {
 /** A height, m; NaN, as for none, when it is no number or no height a road can have. */
 export function readElevationM(text: string): number {
   const heightM = decimal(text);
-  return heightM >= lowestM && heightM <= highestM ? heightM : NaN;
+  return heightM >= lowestRoadM && heightM <= highestRoadM ? heightM : NaN;
 }
 
 /** A time in seconds since 1970 UTC; NaN, as for none, when it is no time. */

@@ -1,8 +1,12 @@
+import type { z } from 'zod';
 import { largestTrackBytes } from '../../../shared-types/contract.ts';
+import { fieldMeta } from '../../../shared-types/field.ts';
+import { withUnit, wordsLocale } from '../../../shared-types/figures.ts';
 import { failure, success, type Outcome } from '../../../shared-types/outcome.ts';
 import { trackProfile, type TrackProfile } from '../../../shared-types/track.ts';
 import { createPointStore, type PointStore } from '../../model/ride/track/point-store.ts';
-import { profileTrack } from '../../model/ride/track/profile-track.ts';
+import { profileTrack, shortestTrackKm } from '../../model/ride/track/profile-track.ts';
+import { rideAlong } from '../../model/ride/track/ridden-track.ts';
 import { createGpxReader } from './gpx-reader.ts';
 import { Unreadable } from './unreadable.ts';
 
@@ -52,13 +56,25 @@ function boiledDown(name: string, points: PointStore): Outcome<TrackProfile> {
   if (points.count < 2)
     return failure('unreadable', 'This GPX file holds no track or route of at least two points.');
   const profile = profileTrack(name, points);
-  if (profile === null)
-    return failure('unreadable', 'The track is shorter than 100 m: its points lie all in one place.');
+  if (profile === null) return failure('unreadable', tooShort(rideAlong(points).distanceKm * mPerKm));
   const fits = trackProfile.safeParse(profile);
   if (fits.success) return success(profile);
-  const [first] = fits.error.issues;
-  return failure(
-    'unreadable',
-    `The track does not fit a leg: ${first?.path.join('.')}: allowed is ${first?.message}.`,
-  );
+  return failure('unreadable', `The track does not fit a leg: ${misfit(fits.error.issues[0])}.`);
+}
+
+const mPerKm = 1000;
+
+function tooShort(lengthM: number): string {
+  const shown = (metres: number): string => withUnit(metres, 'm', { locale: wordsLocale });
+  // Rounded down, or a length just short of enough would read as enough.
+  const found =
+    lengthM < 1 ? 'all its points lie in one place' : `it is only ${shown(Math.floor(lengthM))} long`;
+  return `The track is too short: ${found}, and a leg needs at least ${shown(shortestTrackKm * mPerKm)}.`;
+}
+
+/** What of the profile is out of range, by the name of its field, and what is allowed. */
+function misfit(issue: z.core.$ZodIssue | undefined): string {
+  const name = issue?.path[0] as keyof TrackProfile;
+  const field = fieldMeta(trackProfile.shape[name])?.label ?? 'Track';
+  return `${field}: allowed is ${issue?.message}`;
 }

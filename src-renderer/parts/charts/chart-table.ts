@@ -7,6 +7,11 @@ export interface ChartTable {
   readonly rows: readonly (readonly (string | number)[])[];
 }
 
+/** How many digits after the point the numbers of a column are shown with: none where all are whole. */
+export function digitsOf({ rows }: ChartTable, column: number): 0 | 1 {
+  return rows.every((row) => typeof row[column] !== 'number' || Number.isInteger(row[column])) ? 0 : 1;
+}
+
 const csvDigits = 3;
 
 /** RFC 4180, numbers with a point; what is no number is left empty, and text like a formula is defused. */

@@ -1,18 +1,23 @@
 import { solidBar } from './bar-looks.ts';
+import type { Measure } from './broken-lines.ts';
 import type { LegendEntry } from './legend.ts';
 import type { Palette } from './palette.ts';
+import {
+  keyWidthPx,
+  marginPx,
+  pictureHead,
+  type PictureHead,
+  type PictureText,
+  type PlacedEntry,
+  type PlacedLine,
+} from './picture-head.ts';
 
-export interface PictureText {
-  readonly title: string;
-  readonly subtitle: string;
-  readonly legend: readonly LegendEntry[];
-}
-
-const headHeightPx = 84;
-const marginPx = 16;
-const keyWidthPx = 22;
 const keyPx = 10;
+/** The middle of a mark lies this much above the baseline of its label, px. */
+const keyRisePx = 4;
 const fontFamily = "'Source Sans 3', system-ui, sans-serif";
+const titleFont = `600 17px ${fontFamily}`;
+const smallFont = `12px ${fontFamily}`;
 
 /** The chart as a PNG that stands alone: with title, subtitle and legend, on the sheet's colour. */
 export async function chartPicture(
@@ -22,51 +27,61 @@ export async function chartPicture(
 ): Promise<Blob | null> {
   const scale = chart.clientWidth === 0 ? 1 : chart.width / chart.clientWidth;
   const picture = document.createElement('canvas');
-  picture.width = chart.width + 2 * marginPx * scale;
-  picture.height = chart.height + (headHeightPx + marginPx) * scale;
   const pen = picture.getContext('2d');
   if (pen === null) return null;
+  const measure = { title: measureIn(pen, titleFont), small: measureIn(pen, smallFont) };
+  const head = pictureHead(text, chart.width / scale, measure);
+  // A canvas forgets its font and scale when it is resized.
+  picture.width = chart.width + 2 * marginPx * scale;
+  picture.height = chart.height + (head.heightPx + marginPx) * scale;
   pen.fillStyle = palette('--sheet');
   pen.fillRect(0, 0, picture.width, picture.height);
-  pen.drawImage(chart, marginPx * scale, headHeightPx * scale);
+  pen.drawImage(chart, marginPx * scale, head.heightPx * scale);
   pen.scale(scale, scale);
-  writeHead(pen, text, palette);
+  writeHead(pen, head, palette);
   return new Promise((resolve) => picture.toBlob(resolve, 'image/png'));
 }
 
-function writeHead(pen: CanvasRenderingContext2D, text: PictureText, palette: Palette): void {
-  pen.fillStyle = palette('--ink');
-  pen.font = `600 17px ${fontFamily}`;
-  pen.fillText(text.title, marginPx, 28);
-  pen.fillStyle = palette('--soft');
-  pen.font = `12px ${fontFamily}`;
-  pen.fillText(text.subtitle, marginPx, 48);
-  let left = marginPx;
-  for (const entry of text.legend) left += writeEntry(pen, entry, left, palette);
+function measureIn(pen: CanvasRenderingContext2D, font: string): Measure {
+  return (text) => {
+    pen.font = font;
+    return pen.measureText(text).width;
+  };
 }
 
-/** Writes one entry and says how much room it took. */
+function writeHead(pen: CanvasRenderingContext2D, head: PictureHead, palette: Palette): void {
+  pen.fillStyle = palette('--ink');
+  pen.font = titleFont;
+  write(pen, head.title);
+  pen.fillStyle = palette('--soft');
+  pen.font = smallFont;
+  write(pen, head.subtitle);
+  for (const placed of head.legend) writeEntry(pen, placed, palette);
+}
+
+function write(pen: CanvasRenderingContext2D, lines: readonly PlacedLine[]): void {
+  for (const { text, x, y } of lines) pen.fillText(text, x, y);
+}
+
 function writeEntry(
   pen: CanvasRenderingContext2D,
-  entry: LegendEntry,
-  left: number,
+  { entry, x, y, label }: PlacedEntry,
   palette: Palette,
-): number {
-  const middle = 68;
+): void {
+  const middle = y - keyRisePx;
   pen.strokeStyle = pen.fillStyle = palette(entry.colour);
   if (entry.mark === 'line') {
     pen.setLineDash([...entry.dash]);
     pen.lineWidth = 2;
     pen.beginPath();
-    pen.moveTo(left, middle);
-    pen.lineTo(left + keyWidthPx, middle);
+    pen.moveTo(x, middle);
+    pen.lineTo(x + keyWidthPx, middle);
     pen.stroke();
   } else {
-    fillBar(pen, entry, left + keyWidthPx / 2 - keyPx / 2, middle - keyPx / 2);
+    fillBar(pen, entry, x + keyWidthPx / 2 - keyPx / 2, middle - keyPx / 2);
   }
   pen.fillStyle = palette('--soft');
-  pen.fillText(entry.label, left + keyWidthPx + 6, middle + 4);
-  return keyWidthPx + 6 + pen.measureText(entry.label).width + marginPx;
+  write(pen, label);
 }
 
 function fillBar(pen: CanvasRenderingContext2D, { bar = solidBar }: LegendEntry, x: number, y: number): void {

@@ -51,15 +51,10 @@ export function shapeOf(key: string, schema: z.core.$ZodType): Shape | null {
 }
 
 function leafOf(schema: z.core.$ZodType, meta: FieldMeta): Shape {
-  if (schema instanceof z.ZodNumber) return { as: isShare(meta) ? 'share' : 'number', meta };
+  if (schema instanceof z.ZodNumber) return { as: meta.isShare === true ? 'share' : 'number', meta };
   if (schema instanceof z.ZodBoolean) return { as: 'flag', meta };
   if (meta.choices !== undefined) return { as: 'choice', meta };
   return { as: takesDatesOnly(schema) ? 'date' : 'text', meta };
-}
-
-/** A share is a bare number that ends at 1; it is shown as a percentage. */
-function isShare(meta: FieldMeta): boolean {
-  return meta.unit === undefined && meta.max === 1;
 }
 
 function takesDatesOnly(schema: z.core.$ZodType): boolean {

@@ -1,6 +1,6 @@
 /*
  * Values that a form puts in when the rider adds an entry or turns to another way of giving a figure. They are of a usual
- * size (common practice, no source), so that nothing is refused before the rider has typed.
+ * size (common practice, no source), so that nothing is refused before the rider has typed; readings are never made up.
  */
 
 type Values = Readonly<Record<string, unknown>>;
@@ -11,14 +11,7 @@ const usual: Readonly<Record<string, Values>> = {
   activity: { ridingW: 0.5, stopW: 0.5, eveningW: 0.5, nightW: 0 },
   day: { whPerDay: 5 },
   rating: { ratedW: 3 },
-  curve: {
-    readAt: 'hub',
-    points: [
-      { speedKmh: 5, powerW: 0.5 },
-      { speedKmh: 15, powerW: 3 },
-      { speedKmh: 30, powerW: 4.5 },
-    ],
-  },
+  curve: { readAt: 'hub', points: [] },
   along: { headwindKmh: 10 },
   around: { windKmh: 10 },
 };
@@ -44,19 +37,22 @@ function tenth(value: number): number {
   return Math.round(value * 10) / 10;
 }
 
-const speedStepKmh = 5;
-
 const firstEntries: Readonly<Record<string, Values>> = {
   outputs: { standard: 'bc-1.2', powerW: 7.5 },
-  points: { speedKmh: 0, powerW: 0 },
   dayStops: { label: 'Stop', minutes: 45, outlets: 1, chance: 0.5 },
 };
 
-/** A further entry of the list named `key`: like the last one, save that speeds rise. */
+/** Entries that say what was measured: figures to be typed, of which none can be told from the last. */
+const unread: Readonly<Record<string, Values>> = {
+  points: { speedKmh: Number.NaN, powerW: Number.NaN },
+};
+
+/** A further entry of the list named `key`: like the last one, or one to be typed. */
 export function nextEntry(key: string, last: unknown): Values {
-  const values = (last ?? firstEntries[key] ?? {}) as Values;
-  const { speedKmh } = values;
-  return last !== undefined && typeof speedKmh === 'number'
-    ? { ...values, speedKmh: speedKmh + speedStepKmh }
-    : { ...values };
+  return { ...((unread[key] ?? last ?? firstEntries[key] ?? {}) as Values) };
+}
+
+/** Whether no figure of an entry is still to be typed. */
+export function isWhole(entry: Values): boolean {
+  return Object.values(entry).every((value) => !Number.isNaN(value));
 }

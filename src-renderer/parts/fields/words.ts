@@ -18,15 +18,37 @@ const groupLabels: Readonly<Record<string, string>> = {
   measuredDeliverableWh: 'Measured delivery',
   measuredRatedW: 'Measured power',
   bicycle: 'Bicycle on the road',
+  legs: 'Legs',
+  leftAtHome: 'Devices left at home',
+  place: 'Place',
+  terrain: 'Terrain and track',
+  nights: 'Nights',
   wind: 'Wind',
   dayStops: 'Stops on a day',
   placement: 'Placement of the panel',
-  rules: 'What is charged first',
+  rules: 'Rules',
   sky: 'Sky',
+  risk: 'Risk',
 };
 
 export function groupLabel(key: string): string {
-  return groupLabels[key] ?? key;
+  return groupWords(key) ?? key;
+}
+
+/** null for a group that has no words. */
+export function groupWords(key: string): string | null {
+  return groupLabels[key] ?? null;
+}
+
+const entryNames: Readonly<Record<string, (number: number) => string>> = {
+  points: (number) => `Point ${number} of the curve`,
+  outputs: (number) => `Outlet ${number}`,
+  dayStops: (number) => `Stop ${number}`,
+};
+
+/** What an entry of the list named `key` is called, by its place from 0. */
+export function entryName(key: string, place: number): string {
+  return entryNames[key]?.(place + 1) ?? `${groupLabel(key)} ${place + 1}`;
 }
 
 const optionLabels: Readonly<Record<string, string>> = {

@@ -1,4 +1,9 @@
-import { usualPlacement, type Scenario, type ScenarioDraft } from '../../../shared-types/scenario.ts';
+import {
+  usualPlacement,
+  usualRules,
+  type Scenario,
+  type ScenarioDraft,
+} from '../../../shared-types/scenario.ts';
 import { copyLabel } from '../../parts/text/copy-label.ts';
 import { draftOf } from '../../state/draft-of.ts';
 
@@ -9,7 +14,7 @@ export function startingScenario(): ScenarioDraft {
     method: 'banks',
     kit: [],
     placement: usualPlacement,
-    rules: { atWall: 'devices-first', unsteadySource: 'bank-only' },
+    rules: usualRules,
     notes: '',
   };
 }

@@ -32,7 +32,7 @@ const startingLeg: Leg = {
   terrain: { as: 'class', terrainClass: 'rolling' },
   wind: { as: 'calm' },
   ridingHours: 6,
-  nights: { pattern: ['none', 'none', 'wall'], wallOutlets: 2, postOutlets: 1 },
+  nights: { by: 'pattern', kinds: ['none', 'none', 'wall'], wallOutlets: 2, postOutlets: 1 },
   dayStops: [],
 };
 

@@ -24,14 +24,21 @@ function stationNear(place: Coordinates, stations: readonly Station[]): Place {
 
 type Centre = Pick<TrackProfile, 'meanLatDeg' | 'meanLonDeg' | 'meanElevationM'>;
 
-/** Where a track lies; one without heights leaves the leg at the height it has. */
+/** About 10 m on the ground: no sky tells places closer together apart. */
+const coordinateDecimals = 4;
+
+/** Where a track lies, its height in whole metres; one without heights leaves the leg at the height it has. */
 export function placeOfTrack(
-  { meanLatDeg: latDeg, meanLonDeg: lonDeg, meanElevationM }: Centre,
+  { meanLatDeg, meanLonDeg, meanElevationM }: Centre,
   place: Place,
   stations: readonly Station[],
 ): Place {
-  const elevationM = meanElevationM ?? heightOf(place, stations);
-  return { as: 'coordinates', latDeg, lonDeg, elevationM };
+  const elevationM = meanElevationM === null ? heightOf(place, stations) : Math.round(meanElevationM);
+  return { as: 'coordinates', latDeg: rounded(meanLatDeg), lonDeg: rounded(meanLonDeg), elevationM };
+}
+
+function rounded(deg: number): number {
+  return Number(deg.toFixed(coordinateDecimals));
 }
 
 function heightOf(place: Place, stations: readonly Station[]): number {

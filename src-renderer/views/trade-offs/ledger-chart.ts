@@ -1,70 +1,49 @@
-import type { DayLedger, ScenarioResult } from '../../../shared-types/comparison.ts';
-import type { ChartTable } from '../../parts/charts/chart-table.ts';
-import type { Drawing, Series } from '../../parts/charts/drawing.ts';
-import type { LegendEntry } from '../../parts/charts/legend.ts';
-import type { Palette } from '../../parts/charts/palette.ts';
+import type { DayLedger } from '../../../shared-types/comparison.ts';
 import { dayMonth } from '../../../shared-types/dates.ts';
 import { wattHours } from '../../../shared-types/figures.ts';
 import { axisLooks } from '../../parts/charts/axis-looks.ts';
-import { sourceWords, sumOfDays, type Source } from './findings.ts';
-
-const sourceColours: Readonly<Record<Source, string>> = { wall: '--wall', panel: '--panel', hub: '--hub' };
-
-/** Shown where a day leaves at least this much unserved, Wh. */
-const leastMarkedWh = 0.05;
-
-/** Sources the scenario takes anything from, walls at the bottom of each bar. */
-function sourcesOf(days: readonly DayLedger[]): readonly Source[] {
-  return (['wall', 'panel', 'hub'] as const).filter((source) => sumOfDays(days, source) > 0);
-}
-
-function anyUnserved(days: readonly DayLedger[]): boolean {
-  return days.some((day) => day.unserved >= leastMarkedWh);
-}
+import { barStyle } from '../../parts/charts/bar-looks.ts';
+import type { Drawing, Series } from '../../parts/charts/drawing.ts';
+import type { LegendEntry } from '../../parts/charts/legend.ts';
+import type { Palette } from '../../parts/charts/palette.ts';
+import { givingSources, type DailyEnergy, type EnergySource } from './daily-energy.ts';
+import { worthSayingWh } from './ledger-finding.ts';
 
 const noDash: readonly number[] = [];
 
-export function ledgerLegend({ days }: ScenarioResult): readonly LegendEntry[] {
-  const bars = sourcesOf(days).map((source): LegendEntry => ({
-    label: sourceWords[source],
-    colour: sourceColours[source],
+function anyUnserved({ unservedWh }: DailyEnergy): boolean {
+  return unservedWh.some((wh) => wh >= worthSayingWh);
+}
+
+export function ledgerLegend(energy: DailyEnergy): readonly LegendEntry[] {
+  const bars = givingSources(energy).map(({ words, colour, look }): LegendEntry => ({
+    label: words,
+    colour,
     mark: 'bar',
     dash: noDash,
+    bar: look,
   }));
   const demand: LegendEntry = {
-    label: 'What the devices ask for',
+    label: energy.device === null ? 'What the devices ask for' : 'What it asks for',
     colour: '--ink',
     mark: 'line',
     dash: noDash,
   };
   const short: LegendEntry = { label: 'Part of it not served', colour: '--bad', mark: 'point', dash: noDash };
-  return [...bars, demand, ...(anyUnserved(days) ? [short] : [])];
+  return [...bars, demand, ...(anyUnserved(energy) ? [short] : [])];
 }
 
-export function ledgerTable({ days }: ScenarioResult): ChartTable {
-  const columns = ['Day', 'Date', 'Walls', 'Panel', 'Hub', 'Asked for', 'Served', 'Not served'];
-  const rest = ['Lost', 'Spilled', 'Change of stored'];
-  return {
-    columns: [...columns, ...rest].map((name, place) => (place < 2 ? name : `${name}, Wh`)),
-    rows: days.map((day) => [
-      `${day.day}`,
-      day.date,
-      ...[day.wall, day.panel, day.hub, day.demand, day.used, day.unserved],
-      ...[day.lost, day.spilled, day.stored],
-    ]),
-  };
-}
-
-export function drawLedger({ days }: ScenarioResult, palette: Palette): Drawing {
+export function drawLedger(energy: DailyEnergy, palette: Palette): Drawing {
+  const { days } = energy;
   const axes = axisLooks(palette);
   return {
     type: 'bar',
     data: {
       labels: days.map(({ day }) => `${day}`),
       datasets: [
-        demandLine(days, palette),
-        ...(anyUnserved(days) ? [unservedMarks(days, palette)] : []),
-        ...sourcesOf(days).map((source) => sourceBars(days, source, palette)),
+        demandLine(energy, palette),
+        ...(anyUnserved(energy) ? [unservedMarks(energy, palette)] : []),
+        ...givingSources(energy).map((source) => sourceBars(source, palette)),
       ],
     },
     options: {
@@ -89,12 +68,12 @@ function dayTitle(day: DayLedger | undefined): string {
   return day === undefined ? '' : `Day ${day.day}, ${dayMonth(day.date)}`;
 }
 
-function sourceBars(days: readonly DayLedger[], source: Source, palette: Palette): Series {
+function sourceBars({ words, colour, look, wh }: EnergySource, palette: Palette): Series {
   return {
     type: 'bar',
-    label: sourceWords[source],
-    data: days.map((day) => day[source]),
-    backgroundColor: palette(sourceColours[source]),
+    label: words,
+    data: [...wh],
+    ...barStyle(look, palette(colour)),
     stack: 'sources',
     categoryPercentage: 0.9,
     barPercentage: 0.85,
@@ -102,11 +81,11 @@ function sourceBars(days: readonly DayLedger[], source: Source, palette: Palette
 }
 
 /** A stack of its own each: lines in the bars' stack would be piled on top of them. */
-function demandLine(days: readonly DayLedger[], palette: Palette): Series {
+function demandLine({ demandWh }: DailyEnergy, palette: Palette): Series {
   return {
     type: 'line',
     label: 'Asked for',
-    data: days.map((day) => day.demand),
+    data: [...demandWh],
     borderColor: palette('--ink'),
     backgroundColor: palette('--ink'),
     borderWidth: 1.5,
@@ -115,12 +94,12 @@ function demandLine(days: readonly DayLedger[], palette: Palette): Series {
   };
 }
 
-function unservedMarks(days: readonly DayLedger[], palette: Palette): Series {
+function unservedMarks({ unservedWh }: DailyEnergy, palette: Palette): Series {
   const colour = palette('--bad');
   return {
     type: 'line',
     label: 'Not served',
-    data: days.map((day) => (day.unserved >= leastMarkedWh ? day.unserved : null)),
+    data: unservedWh.map((wh) => (wh >= worthSayingWh ? wh : null)),
     borderColor: colour,
     backgroundColor: colour,
     showLine: false,

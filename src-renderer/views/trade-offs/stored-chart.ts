@@ -12,11 +12,11 @@ const hoursPerDay = 24;
 const mostDateLabels = 8;
 const bandShare = 0.22;
 
-/** Beyond this an hourly line is a solid patch; the lowest of each day is drawn instead. */
-const longestHourlyDays = 45;
+/** Beyond this a line of every step is a solid patch; the lowest of each day is drawn instead. */
+const longestByStepDays = 45;
 
-function isHourly(days: number): boolean {
-  return days <= longestHourlyDays;
+function byStep(days: number): boolean {
+  return days <= longestByStepDays;
 }
 
 export function storedLegend({ scenarios }: Comparison): readonly LegendEntry[] {
@@ -24,29 +24,35 @@ export function storedLegend({ scenarios }: Comparison): readonly LegendEntry[] 
   return scenarios.map(({ label }, i) => ({ label, mark: 'line', ...looks[i]! }));
 }
 
-export function storedSubtitle({ tour, histories, scenarios }: Comparison): string {
-  const banded = scenarios.some(({ stored }) => stored.lowWh !== null);
-  const line = histories > 1 ? 'middle history' : 'mean history';
-  const band = banded ? ' Band: 10 to 90 of 100.' : '';
-  return `All banks and devices together, Wh. Line: ${line}${isHourly(tour.days) ? '' : ', lowest of each day'}.${band}`;
+export function storedSubtitle({ tour }: Comparison): string {
+  const lowest = byStep(tour.days) ? '' : ', lowest of each day';
+  return `All banks and devices together, Wh. Line: middle history${lowest}. Band: 10 to 90 of 100 histories.`;
 }
 
-/** The lowest of each day, per scenario. */
+const courses = [
+  { words: 'low', of: 'lowWh' },
+  { words: 'middle', of: 'middleWh' },
+  { words: 'high', of: 'highWh' },
+] as const;
+
+/** The lowest of each day, per scenario in its low, middle and high course. */
 export function storedTable({ tour, scenarios }: Comparison): ChartTable {
+  const heads = scenarios.flatMap(({ label }) =>
+    courses.map(({ words }) => `${label}, lowest stored, ${words}, Wh`),
+  );
   const rows = Array.from({ length: tour.days }, (_, day) => [
     `${day + 1}`,
     addDays(tour.startDate, day),
-    ...scenarios.map(({ stored }) => lowestOfDay(stored.middleWh, day)),
+    ...scenarios.flatMap(({ stored }) =>
+      courses.map(({ of }) => lowestOfDay(stored[of], stored.pointsPerDay, day)),
+    ),
   ]);
-  return {
-    columns: ['Day', 'Date', ...scenarios.map(({ label }) => `${label}, lowest stored, Wh`)],
-    rows,
-  };
+  return { columns: ['Day', 'Date', ...heads], rows };
 }
 
-function lowestOfDay(hourly: readonly number[], day: number): number {
-  const hours = hourly.slice(day * hoursPerDay, (day + 1) * hoursPerDay);
-  return hours.length === 0 ? Number.NaN : Math.min(...hours);
+function lowestOfDay(course: readonly number[], pointsPerDay: number, day: number): number {
+  const points = course.slice(day * pointsPerDay, (day + 1) * pointsPerDay);
+  return points.length === 0 ? Number.NaN : Math.min(...points);
 }
 
 export function drawStored({ tour, scenarios }: Comparison, palette: Palette): Drawing {
@@ -56,7 +62,7 @@ export function drawStored({ tour, scenarios }: Comparison, palette: Palette): D
   return {
     type: 'line',
     data: {
-      datasets: scenarios.flatMap((scenario, i) => linesOf(drawn(scenario, tour.days), looks[i]!, palette)),
+      datasets: scenarios.flatMap((scenario, i) => linesOf(scenario, tour.days, looks[i]!, palette)),
     },
     options: {
       ...axes.options,
@@ -92,38 +98,26 @@ function hourTitle(startDate: string, hour: number): string {
   return `${dayMonth(addDays(startDate, day))}, ${Math.floor(hour % hoursPerDay)} h`;
 }
 
-interface Drawn {
-  readonly label: string;
-  readonly middle: readonly Point[];
-  readonly low: readonly Point[];
-  readonly high: readonly Point[];
+/** The points drawn of a course: at the end of each step, or on a long tour the lowest of each day, at its noon. */
+function pointsOf(course: readonly number[], pointsPerDay: number, days: number): readonly Point[] {
+  if (byStep(days)) return course.map((y, i) => ({ x: ((i + 1) * hoursPerDay) / pointsPerDay, y }));
+  return Array.from({ length: days }, (_, day) => ({
+    x: (day + 0.5) * hoursPerDay,
+    y: lowestOfDay(course, pointsPerDay, day),
+  }));
 }
 
-/** The points drawn for a scenario: each hour, or on a long tour the lowest of each day, at its noon. */
-function drawn({ label, stored }: ScenarioResult, days: number): Drawn {
-  const points = (hourly: readonly number[] | null): readonly Point[] => {
-    if (hourly === null) return [];
-    if (isHourly(days)) return hourly.map((y, x) => ({ x, y }));
-    return Array.from({ length: days }, (_, day) => ({
-      x: (day + 0.5) * hoursPerDay,
-      y: lowestOfDay(hourly, day),
-    }));
-  };
-  return {
-    label,
-    middle: points(stored.middleWh),
-    low: points(stored.lowWh),
-    high: points(stored.highWh),
-  };
-}
-
-/** The line of a scenario, and where there is a band its two edges, the upper one filled down to the lower. */
-function linesOf({ label, middle, low, high }: Drawn, look: Look, palette: Palette): Series[] {
+/** The line of a scenario over the two edges of its band, the upper one filled down to the lower. */
+function linesOf({ label, stored }: ScenarioResult, days: number, look: Look, palette: Palette): Series[] {
   const colour = palette(look.colour);
-  const line = { ...curve(middle, colour), label, borderWidth: 2, borderDash: [...look.dash] };
-  if (low.length === 0 || high.length === 0) return [line];
+  const drawn = (of: (typeof courses)[number]['of']) =>
+    curve(pointsOf(stored[of], stored.pointsPerDay, days), colour);
   const fill = { target: '-1', above: faded(colour, bandShare), below: faded(colour, bandShare) };
-  return [{ ...curve(low, colour), borderWidth: 0 }, { ...curve(high, colour), borderWidth: 0, fill }, line];
+  return [
+    { ...drawn('lowWh'), borderWidth: 0 },
+    { ...drawn('highWh'), borderWidth: 0, fill },
+    { ...drawn('middleWh'), label, borderWidth: 2, borderDash: [...look.dash] },
+  ];
 }
 
 function curve(points: readonly Point[], colour: string) {

@@ -10,7 +10,7 @@ export interface StripScale {
 /** Room left at both ends, so that a mark on the edge is drawn whole. */
 const edgePct = 6;
 
-/** Everything the column shows lies inside: the values, their bands, and the rider's two limits. */
+/** Everything the column shows lies inside: the values, how far they usually reach, and the rider's two limits. */
 export function stripScale(comparison: Comparison, criterion: Criterion, limits: CriterionScale): StripScale {
   const shown = comparison.scenarios.flatMap((scenario) => valuesShown(scenario, criterion));
   const all = [...shown, limits.satisfied, limits.unacceptable];
@@ -20,9 +20,8 @@ export function stripScale(comparison: Comparison, criterion: Criterion, limits:
 }
 
 function valuesShown(scenario: ScenarioResult, criterion: Criterion): readonly number[] {
-  const { band } = scenario.margin;
   const value = scenario.values[criterion];
-  return criterion === 'margin' && band !== null ? [value, band.p10, band.p90] : [value];
+  return criterion === 'margin' ? [value, scenario.margin.usual] : [value];
 }
 
 /** Where a value stands on the axis, per cent of its width. */

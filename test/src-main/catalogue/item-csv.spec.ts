@@ -78,6 +78,13 @@ describe('readItemCsv() of a bad cell', () => {
     expect(problems(phoneWith(column, text))).toEqual([`2 ${column}: Allowed is ${allowed}.`]);
   });
 
+  it('names the cables there are', () => {
+    const text = `${phoneHeader},input_cable\n${phoneRow},braided`;
+    expect(problems(text)).toEqual([
+      '2 input_cable: Allowed is one of: a-plug, c-3a, c-5a; it says "braided".',
+    ]);
+  });
+
   it('names the kinds there are', () => {
     const kinds = 'device, bank, panel, generator-hub, converter, wall-charger, accessory';
     expect(problems(phoneWith('kind', 'kettle'))).toEqual([
@@ -203,8 +210,9 @@ accessory,Cable,30,,,,,,,,,`;
         capacity: { as: 'wh', wh: 10.8 },
         health: 0.9,
         spareBatteries: 0,
-        input: { standard: 'bc-1.2', powerW: 5 },
+        input: { standard: 'bc-1.2', powerW: 5, cable: 'a-plug' },
         use: { as: 'activity', ridingW: 0.4, stopW: 0, eveningW: 0, nightW: 0 },
+        pluggedW: 0,
         importance: 'must-have',
       },
       {
@@ -216,7 +224,7 @@ accessory,Cable,30,,,,,,,,,`;
         capacity: { as: 'wh', wh: 74 },
         measuredDeliverableWh: null,
         health: 1,
-        input: { standard: 'pd', powerW: 18 },
+        input: { standard: 'pd', powerW: 18, cable: 'c-3a' },
         outputs: [
           { standard: 'pd', powerW: 20 },
           { standard: 'bc-1.2', powerW: 7.5 },
@@ -284,8 +292,8 @@ accessory,Cable,30,,,,,,,,,`;
   });
 
   it('takes every figure a line gives over the default', () => {
-    const text = `kind,label,state,quantity,mass_g,price,mount,notes,capacity_mah,cell_v,measured_wh,measured_on,health,input_standard,input_w,outputs,efficiency_in,efficiency_out,charges_while_serving,standby_w,self_discharge_pct_per_month,lights
-Bank,"20 Ah bank, 18 W in",Considering,2,350,44.95,frame,light grey,20000,3.7,60,2026-03-14,0.95,PD,18,pd:20,0.9,0.8,Yes,0.05,3,5`;
+    const text = `kind,label,state,quantity,mass_g,price,mount,notes,capacity_mah,cell_v,measured_wh,measured_on,health,input_standard,input_w,input_cable,outputs,efficiency_in,efficiency_out,charges_while_serving,standby_w,self_discharge_pct_per_month,lights
+Bank,"20 Ah bank, 18 W in",Considering,2,350,44.95,frame,light grey,20000,3.7,60,2026-03-14,0.95,PD,18,C-5A,pd:20,0.9,0.8,Yes,0.05,3,5`;
     expect(readItemCsv(text, euro)).toEqual({
       problems: [],
       drafts: [
@@ -301,7 +309,7 @@ Bank,"20 Ah bank, 18 W in",Considering,2,350,44.95,frame,light grey,20000,3.7,60
           capacity: { as: 'mah', mAh: 20000, cellV: 3.7 },
           measuredDeliverableWh: { value: 60, on: '2026-03-14' },
           health: 0.95,
-          input: { standard: 'pd', powerW: 18 },
+          input: { standard: 'pd', powerW: 18, cable: 'c-5a' },
           outputs: [{ standard: 'pd', powerW: 20 }],
           efficiencyIn: 0.9,
           efficiencyOut: 0.8,
@@ -312,6 +320,11 @@ Bank,"20 Ah bank, 18 W in",Considering,2,350,44.95,frame,light grey,20000,3.7,60
         },
       ],
     });
+  });
+
+  it('takes the extra draw of a device that is charged in use', () => {
+    const text = `${phoneHeader},plugged_w\n${phoneRow},0.4`;
+    expect(readItemCsv(text, euro).drafts).toMatchObject([{ pluggedW: 0.4 }]);
   });
 
   it('takes a byte order mark, semicolons and decimal commas', () => {

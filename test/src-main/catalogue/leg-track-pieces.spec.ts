@@ -41,8 +41,8 @@ function storedAs(stretches: string): OpenedCatalogue {
 
 describe('readPieces()', () => {
   it.each([
-    ['a word for a grade', '[["steep",null,1]]', /0\.0: a number from -40 to 40 %/],
-    ['a grade no road has', '[[0,null,1],[41,null,1]]', /1\.0: a number from -40 to 40 %/],
+    ['a word for a grade', '[["steep",null,1]]', /0\.0: a number from −40 to 40\u202f%/],
+    ['a grade no road has', '[[0,null,1],[41,null,1]]', /1\.0: a number from −40 to 40\u202f%/],
     ['a speed no rider has', '[[0,500,1]]', /0\.1: a number from 0\.5 to 120 km\/h/],
     ['a share above the whole', '[[0,null,1.5]]', /0\.2: a number from 0 to 1/],
     ['a figure left out', '[[0,null]]', /stretches of leg 0 of tour demo-tour/],

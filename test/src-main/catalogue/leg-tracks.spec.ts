@@ -15,7 +15,7 @@ describe('readTrack()', () => {
     writeTrack(write, tourId, 1, ridden);
     write.exec("UPDATE leg_tracks SET heights = '[420, 99999]'");
     expect(() => readTrack(read, tourId, 1)).toThrow(
-      /heights of leg 1 of tour demo-tour .* from -500 to 9,000 m/,
+      /heights of leg 1 of tour demo-tour .* from −500 to 9,000 m/,
     );
   });
 

@@ -1,19 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import type { WriteDb } from '../../../src-main/catalogue/connection.ts';
-import { listItems } from '../../../src-main/catalogue/items.ts';
+import { readGeneratorHub } from '../../../src-main/catalogue/item-kinds/generator-hub.ts';
+import { readTrack } from '../../../src-main/catalogue/leg-tracks.ts';
 import { migrate, newestVersion, schemaVersion } from '../../../src-main/catalogue/migrate.ts';
 import { migrations } from '../../../src-main/catalogue/migrations.ts';
-import { listScenarios, removeScenario } from '../../../src-main/catalogue/scenarios.ts';
-import { readSettings } from '../../../src-main/catalogue/settings.ts';
-import { listTours } from '../../../src-main/catalogue/tours.ts';
+import { readPlacement } from '../../../src-main/catalogue/placements.ts';
+import { usualSky } from '../../../shared-types/settings.ts';
+import { skyOf, type SkyColumns } from '../../../src-main/catalogue/sky-columns.ts';
 import {
   columnsOf,
+  filledAt100,
   filledAt40,
   filledAt70,
   migratedTo,
   migrateTo,
   oldScenarios,
-  oldSettings,
   rowsOf,
   storeOldScenarios,
 } from './older-catalogue.ts';
@@ -50,7 +51,7 @@ describe('migrate()', () => {
 
   it('brings an empty file to the newest version', () => {
     const db = migratedTo(newestVersion(migrations));
-    expect(schemaVersion(db)).toBe(100);
+    expect(schemaVersion(db)).toBe(150);
     expect(tablesOf(db)).toContain('criterion_scales');
   });
 
@@ -58,7 +59,7 @@ describe('migrate()', () => {
     const db = migratedTo(newestVersion(migrations));
     const before = tablesOf(db);
     migrate(db, migrations);
-    expect([schemaVersion(db), tablesOf(db)]).toEqual([100, before]);
+    expect([schemaVersion(db), tablesOf(db)]).toEqual([150, before]);
   });
 
   it('makes strict tables only', () => {
@@ -69,6 +70,9 @@ describe('migrate()', () => {
     expect(loose.all()).toEqual([]);
   });
 });
+
+/** What the step to 80 had no business with. */
+const untouchedAt80 = ['items', 'devices', 'banks', 'panels', 'wall_chargers', 'ports', 'hub_curve_points'];
 
 const itemTables = ['items', 'banks', 'generator_hubs', 'hub_curve_points', 'ports'];
 
@@ -104,8 +108,12 @@ describe('step', () => {
 
   it('40 to 50 keeps scenarios, kits and every placement', () => {
     const db = filledAt40();
+    const kits = rowsOf(db, 'scenario_kit');
     migrateTo(db, 50);
-    expect(listScenarios(db)).toEqual(oldScenarios);
+    expect(oldScenarios.map(({ id }) => readPlacement(db, id))).toEqual(
+      oldScenarios.map(({ placement }) => placement),
+    );
+    expect([rowsOf(db, 'scenario_kit'), kits.length]).toEqual([kits, 2]);
   });
 
   it('40 to 50 leaves no placement in the scenarios', () => {
@@ -113,7 +121,7 @@ describe('step', () => {
     migrateTo(db, 50);
     const columns = ['id', 'label', 'method', 'at_wall', 'unsteady_source', 'notes'];
     expect(columnsOf(db, 'scenarios')).toEqual(columns);
-    removeScenario(db, 'old-a');
+    db.exec("DELETE FROM scenarios WHERE id = 'old-a'");
     expect(db.prepare('SELECT count(*) FROM scenario_placements').pluck().get()).toBe(2);
   });
 
@@ -127,13 +135,18 @@ describe('step', () => {
   it('60 to 70 gives old settings the usual sky', () => {
     const db = filledAt40();
     migrateTo(db, 70);
-    expect(readSettings(db)).toEqual(oldSettings);
+    expect(rowsOf(db, 'settings').map((row) => skyOf(row as SkyColumns))).toEqual([usualSky]);
   });
 
   it('70 to 80 keeps every item, its curve and its price', () => {
     const db = filledAt70();
+    const before = untouchedAt80.map((table) => rowsOf(db, table));
     migrateTo(db, 80);
-    expect(listItems(db)).toEqual(oldItems);
+    expect(untouchedAt80.map((table) => rowsOf(db, table))).toEqual(before);
+    const hubs = oldItems.filter(({ kind }) => kind === 'generator-hub');
+    expect(hubs).toMatchObject(hubs.map(({ id }) => readGeneratorHub(db, id)));
+    expect(rowsOf(db, 'converters')).toMatchObject([{ hub_load: 'rated', series_capacitor_uf: 0 }]);
+    expect(rowsOf(db, 'accessories')).toMatchObject([{ item_id: 'old-cable', for_hub: 0 }]);
   });
 
   it('70 to 80 lets curve points go with their hub', () => {
@@ -159,7 +172,8 @@ describe('step', () => {
   it('90 to 100 turns the grades of a track into one piece', () => {
     const db = filledAt70();
     migrateTo(db, 100);
-    expect(listTours(db)).toEqual([oldTour]);
+    const { terrain } = oldTour.legs[1]!;
+    expect(terrain).toMatchObject({ ...readTrack(db, 'old-tour', 1) });
     expect(tablesOf(db)).not.toContain('leg_grades');
   });
 
@@ -176,7 +190,86 @@ describe('step', () => {
     const db = filledAt70();
     db.exec('DELETE FROM leg_grades; DELETE FROM leg_tracks');
     migrateTo(db, 100);
-    expect(listTours(db)[0]?.legs[1]?.terrain).toEqual({ as: 'class', terrainClass: 'mountain' });
+    expect(readTrack(db, 'old-tour', 1)).toBeNull();
+    expect(rowsOf(db, 'legs')).toMatchObject([{}, { terrain_class: 'mountain' }]);
+  });
+
+  it('100 to 110 gives every sink the cable that passes all it takes', () => {
+    const db = filledAt100();
+    db.exec(`INSERT INTO ports VALUES
+      ('old-cable', 'in', 0, 'usb-2', 2.5), ('old-cable', 'in', 1, 'usb-3', 4.5),
+      ('old-cable', 'in', 2, 'bc-1.2', 7.5), ('old-cable', 'in', 3, 'type-c-1.5a', 7.5),
+      ('old-cable', 'in', 4, 'type-c-3a', 100), ('old-cable', 'in', 5, 'pd', 60),
+      ('old-cable', 'in', 6, 'pd', 60.5), ('old-cable', 'in', 7, 'pd', 240),
+      ('old-cable', 'out', 0, 'pd', 240)`);
+    migrateTo(db, 110);
+    const cables = db.prepare(
+      "SELECT cable FROM ports WHERE item_id = 'old-cable' ORDER BY direction, position",
+    );
+    expect(cables.pluck().all()).toEqual([
+      'a-plug',
+      'a-plug',
+      'a-plug',
+      'c-3a',
+      'c-3a',
+      'c-3a',
+      'c-5a',
+      'c-5a',
+      null,
+    ]);
+  });
+
+  it('100 to 110 keeps every port, which goes with its item', () => {
+    const db = filledAt100();
+    const before = rowsOf(db, 'ports') as object[];
+    migrateTo(db, 110);
+    expect([rowsOf(db, 'ports'), before.length]).toMatchObject([before, 6]);
+    db.exec('DELETE FROM scenario_kit; DELETE FROM items');
+    expect(rowsOf(db, 'ports')).toEqual([]);
+  });
+
+  it('110 to 120 lets old devices draw nothing more while plugged in', () => {
+    const db = filledAt100();
+    const before = rowsOf(db, 'devices') as object[];
+    migrateTo(db, 120);
+    expect(rowsOf(db, 'devices')).toEqual(before.map((row) => ({ ...row, plugged_w: 0 })));
+  });
+
+  it('120 to 130 keeps the two rules there were and adds the usual ones', () => {
+    const db = filledAt100();
+    const before = rowsOf(db, 'scenarios') as object[];
+    migrateTo(db, 130);
+    const usual = { at_post: 'devices-too', when_short: 'nice-to-haves-wait', cells_sleep: 'tent' };
+    expect(rowsOf(db, 'scenarios')).toEqual(before.map((row) => ({ ...row, ...usual })));
+  });
+
+  it('130 to 140 keeps every night, the sixtieth too, as a pattern', () => {
+    const db = filledAt100();
+    db.exec("INSERT INTO leg_nights VALUES ('old-tour', 0, 59, 'electric-post')");
+    const [nights, legs] = [rowsOf(db, 'leg_nights'), rowsOf(db, 'legs') as object[]];
+    migrateTo(db, 140);
+    expect([rowsOf(db, 'leg_nights'), nights.length]).toEqual([nights, 4]);
+    expect(rowsOf(db, 'legs')).toEqual(legs.map((row) => ({ ...row, nights_by: 'pattern' })));
+  });
+
+  it('130 to 140 has room for a year of nights, which go with their leg', () => {
+    const db = filledAt100();
+    migrateTo(db, 140);
+    const night = (position: number): string =>
+      `INSERT INTO leg_nights VALUES ('old-tour', 0, ${position}, 'wall')`;
+    db.exec(night(365));
+    expect(() => db.exec(night(366))).toThrow(/position BETWEEN 0 AND 365/);
+    db.exec('DELETE FROM legs');
+    expect(rowsOf(db, 'leg_nights')).toEqual([]);
+  });
+
+  it('140 to 150 gives old settings the usual risk', () => {
+    const db = filledAt100();
+    const before = rowsOf(db, 'settings') as object[];
+    migrateTo(db, 150);
+    expect(rowsOf(db, 'settings')).toEqual(
+      before.map((row) => ({ ...row, risk_confidence: 0.9, risk_use_spread: 0.25 })),
+    );
   });
 
   it('by step or at once, the tables are alike', () => {

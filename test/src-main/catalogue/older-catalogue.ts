@@ -1,6 +1,6 @@
 import { onTestFinished } from 'vitest';
-import { usualPlacement, type Placement, type Scenario } from '../../../shared-types/scenario.ts';
-import { usualSky, type Preferences, type Settings } from '../../../shared-types/settings.ts';
+import { usualPlacement, usualRules, type Placement, type Scenario } from '../../../shared-types/scenario.ts';
+import { usualRisk, usualSky, type Preferences, type Settings } from '../../../shared-types/settings.ts';
 import {
   connectToWrite,
   inMemory,
@@ -64,7 +64,7 @@ export const oldScenarios: readonly Scenario[] = Object.entries(oldPlacements).m
   method: 'panel',
   kit: id === 'old-a' ? kitOfFirst : [],
   placement: { ...usualPlacement, ...placement },
-  rules: { atWall: 'banks-first', unsteadySource: 'device-too' },
+  rules: { ...usualRules, atWall: 'banks-first', unsteadySource: 'device-too' },
   notes: 'Kept.',
 }));
 
@@ -82,6 +82,7 @@ export const oldSettings: Settings = {
   tourId: 'old-tour',
   stepMinutes: '30',
   sky: usualSky,
+  risk: usualRisk,
   preferences: oldPreferences,
 };
 
@@ -107,6 +108,13 @@ export function filledAt40(file = inMemory): WriteDb {
 export function filledAt70(file = inMemory): WriteDb {
   const db = filledAt40(file);
   migrateTo(db, 70);
+  return db;
+}
+
+/** A catalogue of the last version before cables, lists of nights, the later rules and risk. */
+export function filledAt100(file = inMemory): WriteDb {
+  const db = filledAt70(file);
+  migrateTo(db, 100);
   return db;
 }
 

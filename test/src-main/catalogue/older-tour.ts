@@ -26,7 +26,7 @@ const coast: Leg = {
   terrain: { as: 'class', terrainClass: 'rolling' },
   wind: { as: 'calm' },
   ridingHours: 5.5,
-  nights: { pattern: ['none', 'wall'], wallOutlets: 2, postOutlets: 1 },
+  nights: { by: 'pattern', kinds: ['none', 'wall'], wallOutlets: 2, postOutlets: 1 },
   dayStops: [{ label: 'Lunch stop', minutes: 60, outlets: 1, chance: 0.5 }],
 };
 
@@ -64,7 +64,7 @@ const moor: Leg = {
   },
   wind: { as: 'calm' },
   ridingHours: 6,
-  nights: { pattern: ['electric-post'], wallOutlets: 1, postOutlets: 1 },
+  nights: { by: 'pattern', kinds: ['electric-post'], wallOutlets: 1, postOutlets: 1 },
   dayStops: [],
 };
 

@@ -12,7 +12,15 @@ import { readSettings } from '../../../src-main/catalogue/settings.ts';
 import { listTours } from '../../../src-main/catalogue/tours.ts';
 import { NewerCatalogueError, StorageError } from '../../../src-main/catalogue/storage-error.ts';
 import { demoItems } from '../../../db/demo/demo.ts';
-import { filledAt40, filledAt70, migratedTo, oldScenarios, oldSettings, rowsOf } from './older-catalogue.ts';
+import {
+  filledAt100,
+  filledAt40,
+  filledAt70,
+  migratedTo,
+  oldScenarios,
+  oldSettings,
+  rowsOf,
+} from './older-catalogue.ts';
 import { oldItems, storeOldItems } from './older-items.ts';
 import { oldTour } from './older-tour.ts';
 import { opened, temporaryFile, temporaryFolder, thrownBy } from './temporary-catalogue.ts';
@@ -202,6 +210,7 @@ describe('openCatalogue()', () => {
   it.each([
     [40, filledAt40],
     [70, filledAt70],
+    [100, filledAt100],
   ])('opens a catalogue of version %d with all it holds', (version, filledAt) => {
     const file = temporaryFile();
     filledAt(file).close();

@@ -13,6 +13,7 @@ import {
   type Settings,
 } from '../../../shared-types/settings.ts';
 import { tourDraft, type TourDraft } from '../../../shared-types/tour.ts';
+import { trackProfile, type TrackProfile } from '../../../shared-types/track.ts';
 
 /*
  * Random drafts made from the schemas themselves: whatever a schema allows, up to its limits, comes out sooner or later.
@@ -95,6 +96,16 @@ export function randomItem(kind: ItemKind): fc.Arbitrary<ItemDraft> {
   return arbitraryOf(itemKinds[kind], byHand) as fc.Arbitrary<ItemDraft>;
 }
 
+/** A track whose shares and pieces add up. */
+const randomTrack = (arbitraryOf(trackProfile) as fc.Arbitrary<TrackProfile>).map((random) => {
+  const distanceKm = random.distanceKm / random.pieces.length;
+  const pieces = random.pieces.map(({ stretches }) => ({
+    distanceKm,
+    stretches: stretches.map((stretch) => ({ ...stretch, share: 1 / stretches.length })),
+  }));
+  return { ...random, pieces };
+});
+
 /** Tours that leave some of these items at home. */
 export function randomTour(itemIds: readonly string[]): fc.Arbitrary<TourDraft> {
   const leg = tourDraft.shape.legs.element;
@@ -102,6 +113,7 @@ export function randomTour(itemIds: readonly string[]): fc.Arbitrary<TourDraft> 
     // Five legs of 70 days stay below the longest tour, and five stops of 20 minutes fit beside 12 h of riding.
     [leg.shape.days, fc.integer({ min: 1, max: 70 })],
     [leg.shape.dayStops.element.shape.minutes, fc.integer({ min: 5, max: 20 })],
+    [trackProfile, randomTrack],
     [tourDraft.shape.leftAtHome, fc.array(fc.constantFrom(...itemIds), { maxLength: longestList })],
   ]);
   return arbitraryOf(tourDraft, byHand) as fc.Arbitrary<TourDraft>;

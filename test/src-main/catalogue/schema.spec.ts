@@ -6,7 +6,7 @@ import { hubPower } from '../../../shared-types/hub-item.ts';
 import { money } from '../../../shared-types/money.ts';
 import { port } from '../../../shared-types/port.ts';
 import { placement, scenarioDraft } from '../../../shared-types/scenario.ts';
-import { preferences, sky } from '../../../shared-types/settings.ts';
+import { preferences, risk, sky } from '../../../shared-types/settings.ts';
 import { bicycle, dayStop, nights, tourDraft } from '../../../shared-types/tour.ts';
 import { trackProfile } from '../../../shared-types/track.ts';
 import type { WriteDb } from '../../../src-main/catalogue/connection.ts';
@@ -49,6 +49,7 @@ const fieldOfColumn: Readonly<Record<string, z.ZodNumber>> = {
   'devices.use_evening_w': activity.shape.eveningW,
   'devices.use_night_w': activity.shape.nightW,
   'devices.use_wh_per_day': day.shape.whPerDay,
+  'devices.plugged_w': device.shape.pluggedW,
   'banks.capacity_wh': bankWh.shape.wh,
   'banks.capacity_mah': bankMAh.shape.mAh,
   'banks.cell_v': bankMAh.shape.cellV,
@@ -124,6 +125,8 @@ const fieldOfColumn: Readonly<Record<string, z.ZodNumber>> = {
   'settings.sky_histories': sky.shape.histories,
   'settings.sky_seed': sky.shape.seed,
   'settings.ground_reflectance': sky.shape.groundReflectance,
+  'settings.risk_confidence': risk.shape.confidence,
+  'settings.risk_use_spread': risk.shape.useSpread,
   'criterion_scales.weight': scale.shape.weight,
   'criterion_scales.satisfied': scale.shape.satisfied,
   'criterion_scales.unacceptable': scale.shape.unacceptable,
@@ -211,6 +214,9 @@ describe('raw SQL is refused', () => {
     ['an unknown load on the hub', "UPDATE converters SET hub_load = 'lamp'"],
     ['a cable that is twice for the hub', 'UPDATE accessories SET for_hub = 2'],
     ['an unknown port standard', "UPDATE ports SET standard = 'barrel'"],
+    ['an unknown cable', "UPDATE ports SET cable = 'braided' WHERE direction = 'in'"],
+    ['a sink without a cable', "UPDATE ports SET cable = NULL WHERE direction = 'in'"],
+    ['an outlet with a cable', "UPDATE ports SET cable = 'c-3a' WHERE direction = 'out'"],
     ['a ninth outlet', "UPDATE ports SET position = 8 WHERE direction = 'out'"],
     ['a start date before 1900', "UPDATE tours SET start_date = '1899-12-31'"],
     ['a start date in words', "UPDATE tours SET start_date = 'now'"],
@@ -222,6 +228,8 @@ describe('raw SQL is refused', () => {
     ['wind along the road without a speed', "UPDATE legs SET wind = 'along'"],
     ['wind from all sides below zero', "UPDATE legs SET wind = 'around', wind_kmh = -1"],
     ['an unknown night', "UPDATE leg_nights SET night = 'hammock'"],
+    ['nights given another way', "UPDATE legs SET nights_by = 'week'"],
+    ['a night beyond the longest tour', 'UPDATE leg_nights SET position = 366 WHERE position = 0'],
     ['an unknown method', "UPDATE scenarios SET method = 'wind'"],
     ['a panel aimed while riding', "UPDATE scenario_placements SET while_riding = 'aimed'"],
     ['an unknown placement at stops', "UPDATE scenario_placements SET at_stops = 'hung'"],
@@ -233,6 +241,9 @@ describe('raw SQL is refused', () => {
     ['a month 0', "INSERT INTO leg_radiation VALUES ('demo-tour', 0, 0, 4)"],
     ['a 13th month', "INSERT INTO leg_radiation VALUES ('demo-tour', 0, 13, 4)"],
     ['an unknown rule', "UPDATE scenarios SET at_wall = 'none'"],
+    ['an unknown use of a post', "UPDATE scenarios SET at_post = 'all'"],
+    ['an unknown order when short', "UPDATE scenarios SET when_short = 'wait'"],
+    ['an unknown place for cells', "UPDATE scenarios SET cells_sleep = 'fridge'"],
     ['second settings', "INSERT INTO settings (id, currency, theme, step_min) VALUES (2, 'EUR', 'dark', 15)"],
     ['an unknown way to draw the weather', "UPDATE settings SET sky_method = 'guess'"],
     ['an unknown light of the sky', "UPDATE settings SET sky_diffuse = 'grey'"],

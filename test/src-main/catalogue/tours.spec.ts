@@ -55,7 +55,7 @@ describe('saveTour()', () => {
     const [first] = draft.legs;
     const shorter = {
       ...draft,
-      legs: [{ ...first!, dayStops: [], nights: { ...first!.nights, pattern: ['wall' as const] } }],
+      legs: [{ ...first!, dayStops: [], nights: { ...first!.nights, kinds: ['wall' as const] } }],
     };
     saveTour(write, shorter, demoId);
     expect(findTour(read, demoId)).toEqual({ ...shorter, id: demoId });

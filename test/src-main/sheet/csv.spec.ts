@@ -51,8 +51,8 @@ describe('a label in the CSV sheet that could do harm', () => {
   it('defuses device and tour labels too', () => {
     const limitedBy = { device: '=cmd', day: 3 };
     const panel = scenarioFixture('panel', {
-      margin: { value: -0.18, band: null, capped: false, limitedBy },
-      firstShort: limitedBy,
+      margin: { value: -0.18, capped: false, limitedBy, usual: -0.04, usualCapped: false },
+      firstShort: { ...limitedBy, earliestDay: 2 },
     });
     const { tour } = comparisonFixture();
     const row = rowOf(comparisonFixture({ scenarios: [panel], tour: { ...tour, label: '@tour' } }));
@@ -142,6 +142,16 @@ describe('the CSV sheet as a file', () => {
       'later_min_per_day_hub_off',
       'hub_set_price',
       'hub_set_g',
+      'seed',
+      'margin_confidence',
+      'usual_margin',
+      'usual_margin_capped',
+      'flat_share_low',
+      'flat_share_high',
+      'first_short_earliest_day',
+      'lowest_stored_p10_wh',
+      'lowest_stored_p90_wh',
+      'spilled_share',
     ]);
   });
 
@@ -156,7 +166,7 @@ describe('the figures of the CSV sheet', () => {
   });
 
   it('leave blank what does not exist', () => {
-    const margin = { value: 3, band: null, capped: true, limitedBy: null };
+    const margin = { value: 3, capped: true, limitedBy: null, usual: 3, usualCapped: true };
     const hub = scenarioFixture('hub', { margin, firstShort: null });
     const row = rowOf(comparisonFixture({ scenarios: [hub], scores: [] }));
     expect(row).toMatchObject({
@@ -167,6 +177,7 @@ describe('the figures of the CSV sheet', () => {
       margin_limited_on_day: '',
       first_short_device: '',
       first_short_day: '',
+      first_short_earliest_day: '',
       not_converted: '',
     });
   });
@@ -207,11 +218,38 @@ describe('the figures of the CSV sheet', () => {
   });
 
   it('never write an exponent or a thousands separator', () => {
-    const tiny = scenarioFixture('panel', { lowestStoredWh: 1e-12, flatShare: 1e-9 });
+    const tiny = scenarioFixture('panel', {
+      reserveWh: { p10: 1e-12, p50: 1e-12, p90: 1e-12 },
+      risk: { share: 1e-9, low: 0, high: 1e-9 },
+    });
     const row = rowOf(comparisonFixture({ scenarios: [tiny] }));
     expect(row['lowest_stored_wh']).toBe('0');
     expect(row['flat_share']).toBe('0');
     expect(row['carried_g']).toBe('1031');
+  });
+
+  it('say how sure they are', () => {
+    const hub = scenarioFixture('hub', {
+      risk: { share: 0.04, low: 0.0204, high: 0.0769 },
+      firstShort: { device: 'Phone', day: 9, earliestDay: 6 },
+      reserveWh: { p10: 12, p50: 41.25, p90: 58 },
+      spilledShare: 0.125,
+    });
+    expect(rowOf(comparisonFixture({ scenarios: [hub] }))).toMatchObject({
+      seed: '1',
+      margin_confidence: '0.9',
+      usual_margin: '0.44',
+      usual_margin_capped: 'no',
+      flat_share: '0.04',
+      flat_share_low: '0.0204',
+      flat_share_high: '0.0769',
+      first_short_day: '9',
+      first_short_earliest_day: '6',
+      lowest_stored_wh: '41.25',
+      lowest_stored_p10_wh: '12',
+      lowest_stored_p90_wh: '58',
+      spilled_share: '0.125',
+    });
   });
 
   it('repeat tour, date, histories and version in each row', () => {

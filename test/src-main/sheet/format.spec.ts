@@ -9,7 +9,7 @@ import {
   nothing,
   percentText,
   shortfallText,
-  signedPercentText,
+  usualText,
   whText,
 } from '../../../src-main/sheet/format.ts';
 
@@ -57,27 +57,33 @@ describe('moneyText', () => {
   });
 });
 
-describe('percentText and signedPercentText', () => {
+describe('percentText', () => {
   it('puts a narrow space before the per cent sign', () => {
     expect(percentText(0.125)).toBe(`13${narrow}%`);
-  });
-
-  it('always signs a margin other than zero', () => {
-    expect(signedPercentText(0.31)).toBe(`+31${narrow}%`);
-    expect(signedPercentText(-0.18)).toBe(`${minus}18${narrow}%`);
-  });
-
-  it('leaves a margin that rounds to zero unsigned', () => {
-    expect(signedPercentText(0.004)).toBe(`0${narrow}%`);
-    expect(signedPercentText(-0.004)).toBe(`0${narrow}%`);
   });
 });
 
 describe('marginText', () => {
+  const margin = { value: 3, capped: true, limitedBy: null, usual: 3, usualCapped: true };
+
+  it('always signs a margin other than zero', () => {
+    expect(marginText({ ...margin, capped: false, value: 0.31 })).toBe(`+31${narrow}%`);
+    expect(marginText({ ...margin, capped: false, value: -0.18 })).toBe(`${minus}18${narrow}%`);
+  });
+
+  it('leaves a margin that rounds to zero unsigned', () => {
+    expect(marginText({ ...margin, capped: false, value: 0.004 })).toBe(`0${narrow}%`);
+    expect(marginText({ ...margin, capped: false, value: -0.004 })).toBe(`0${narrow}%`);
+  });
+
   it('says when a margin is only a lower bound', () => {
-    const margin = { value: 3, band: null, capped: true, limitedBy: null };
-    expect(marginText(margin)).toBe(`over +300${narrow}%`);
+    expect(marginText(margin)).toBe(`more than +300${narrow}%`);
     expect(marginText({ ...margin, capped: false })).toBe(`+300${narrow}%`);
+  });
+
+  it('writes the usual margin alike', () => {
+    expect(usualText(margin)).toBe(`more than +300${narrow}%`);
+    expect(usualText({ ...margin, usual: 0.52, usualCapped: false })).toBe(`+52${narrow}%`);
   });
 });
 
@@ -87,7 +93,7 @@ describe('shortfallText', () => {
   });
 
   it('names the device and the day', () => {
-    expect(shortfallText({ device: 'Phone', day: 9 })).toBe('Phone, day 9');
+    expect(shortfallText({ device: 'Phone', day: 9 })).toBe(`Phone, day${noBreak}9`);
   });
 });
 

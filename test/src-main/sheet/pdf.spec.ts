@@ -151,9 +151,9 @@ describe.skipIf(!canReadPdfText)('the text of the PDF sheet, read by another pro
 
   it('gives each scenario its row of figures', async () => {
     const text = pdfText(await comparisonPdf(comparisonFixture(), stamp));
-    expect(text).toMatch(/1 Generator hub 264 EUR 714 444 \+31 % Phone, day 19/u);
-    expect(text).toMatch(/2 Two banks 49 EUR 853 0 \+7 % Navigation unit, day 14/u);
-    expect(text).toMatch(/3 Panel and buffer bank 99 EUR 1,031 0 −18 % Phone, day 9/u);
+    expect(text).toMatch(/1 Generator hub 264 EUR 714 444 \+31 % limited by Phone, day 19/u);
+    expect(text).toMatch(/2 Two banks 49 EUR 853 0 \+7 % limited by Navigation unit,/u);
+    expect(text).toMatch(/3 Panel and buffer bank 99 EUR 1,031 0 −18 % limited by Phone, day 9/u);
   });
 
   it('closes each page with reminder, version and number', async () => {

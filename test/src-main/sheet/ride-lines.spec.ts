@@ -33,7 +33,7 @@ describe('laterLines()', () => {
 
   it('tells the hub charging and switched off apart', () => {
     expect(laterLines(comparison([{ label: 'Hub', legs: [leg(2, 3)], hubCost }]))).toEqual([
-      'Hub: 3.0 min a day later by its grams, 6.0 by the hub charging (1.5 switched off).',
+      'Hub: 3.0 min a day later by its grams, 6.0 by the hub’s drag, charging (1.5 switched off).',
     ]);
   });
 });
@@ -46,7 +46,9 @@ describe('hubCostLines()', () => {
   it('names the sum, other currencies, and every part', () => {
     const [line] = hubCostLines(comparison([{ label: 'Hub', hubCost }]));
     const plain = line!.replaceAll('\u00a0', ' ');
-    expect(plain).toMatch(/^Hub: the hub really costs .*110.* and .*900.* and 310 g, of these 300 g/);
+    expect(plain).toMatch(
+      /^Hub: the hub really costs .*110.* and .*900.* and 310 g, of these 300 g on the front wheel, net: /,
+    );
     expect(plain).toMatch(/Hub that comes off .150 g\.$/);
   });
 });

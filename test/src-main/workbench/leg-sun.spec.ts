@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { LegSun, Lying, SunBy } from '../../../shared-types/leg-sun.ts';
-import { usualPlacement, type Scenario } from '../../../shared-types/scenario.ts';
+import { usualPlacement, usualRules, type Scenario } from '../../../shared-types/scenario.ts';
 import { usualSky, type SkySettings } from '../../../shared-types/settings.ts';
 import type { Leg } from '../../../shared-types/tour.ts';
 import { demoItems, demoSettings } from '../../../db/demo/demo.ts';
@@ -14,7 +14,7 @@ const scenario: Scenario = {
   method: 'panel',
   kit: [],
   placement: usualPlacement,
-  rules: { atWall: 'devices-first', unsteadySource: 'bank-only' },
+  rules: usualRules,
   notes: '',
 };
 

@@ -58,6 +58,7 @@ describe('AppState', () => {
     ['the currency', () => app.settings.save({ currency: 'JPY' })],
     ['the step', () => app.settings.save({ stepMinutes: '60' })],
     ['the sky', () => app.settings.save({ sky: { ...app.settings.current!.sky, seed: 7 } })],
+    ['the risk', () => app.settings.save({ risk: { ...app.settings.current!.risk, useSpread: 0.4 } })],
   ])('compares again once %s is stored', async (_, save) => {
     await save();
     await pause();
@@ -70,8 +71,9 @@ describe('AppState', () => {
     expect([runs(), themes]).toEqual([1, ['system', 'dark']]);
   });
 
-  it('does not compare again for a sky that is the same', async () => {
-    await app.settings.save({ sky: { ...app.settings.current!.sky } });
+  it('does not compare again for sky and risk that are the same', async () => {
+    const { sky, risk } = app.settings.current!;
+    await app.settings.save({ sky: { ...sky }, risk: { ...risk } });
     await pause();
     expect(runs()).toBe(1);
   });

@@ -38,6 +38,11 @@ describe('ComparisonState', () => {
     };
   }
 
+  const runIds = (): string[] =>
+    workbench.calls
+      .filter(({ name }) => name === 'comparison.run')
+      .map(({ input }) => (input as { readonly runId: string }).runId);
+
   it('asks nothing while there is nothing to compare', async () => {
     subject = null;
     await comparison.run();
@@ -74,6 +79,74 @@ describe('ComparisonState', () => {
     await older;
     expect(comparison.current?.tour.label).toBe('Renamed since');
     expect(comparison.updating).toBe(false);
+  });
+
+  it('stops the run before when a newer one starts', async () => {
+    workbench.hold('comparison.run');
+    const older = comparison.run();
+    const newer = comparison.run();
+    await vi.advanceTimersByTimeAsync(0);
+    workbench.release(0);
+    workbench.release(1);
+    await Promise.all([older, newer]);
+    const [first, second] = runIds();
+    expect([...workbench.runs.cancelled]).toEqual([first]);
+    expect(second).not.toBe(first);
+    expect([comparison.cancelled, notices.shown]).toEqual([false, []]);
+    expect(comparison.current?.tour.id).toBe('demo-tour');
+  });
+
+  it('stops nothing that is done', async () => {
+    await comparison.run();
+    await comparison.run();
+    expect(workbench.count('comparison.cancel')).toBe(0);
+  });
+
+  it('lets the rider stop a run, keeps the old result and says nothing more', async () => {
+    await comparison.run();
+    const old = comparison.current;
+    workbench.hold('comparison.run');
+    const stopped = comparison.run();
+    await vi.advanceTimersByTimeAsync(500);
+    expect(comparison.progress.shown).toBe(true);
+    comparison.cancel();
+    expect([comparison.cancelled, comparison.updating, comparison.progress.shown]).toEqual([
+      true,
+      false,
+      false,
+    ]);
+    workbench.release(0);
+    await stopped;
+    expect([comparison.current, comparison.failure, notices.shown]).toEqual([old, null, []]);
+    expect([...workbench.runs.cancelled]).toEqual([runIds()[1]]);
+  });
+
+  it('takes no answer that comes after the rider stopped it', async () => {
+    workbench.hold('comparison.run');
+    const stopped = comparison.run();
+    comparison.cancel();
+    workbench.runs.cancelled.clear();
+    await vi.advanceTimersByTimeAsync(0);
+    workbench.release(0);
+    await stopped;
+    expect([comparison.current, comparison.cancelled]).toEqual([null, true]);
+  });
+
+  it('takes a run stopped elsewhere as stopped, not as failed', async () => {
+    workbench.hold('comparison.run');
+    const stopped = comparison.run();
+    await vi.advanceTimersByTimeAsync(0);
+    workbench.runs.cancelled.add(runIds()[0]!);
+    workbench.release(0);
+    await stopped;
+    expect([comparison.cancelled, comparison.updating, comparison.failure]).toEqual([true, false, null]);
+    expect(notices.shown).toEqual([]);
+  });
+
+  it('forgets that it was stopped once the rider compares again', async () => {
+    comparison.cancel();
+    await comparison.run();
+    expect(comparison.cancelled).toBe(false);
   });
 
   it('is updating, with the old result, until the answer is there', async () => {

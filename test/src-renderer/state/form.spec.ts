@@ -71,6 +71,33 @@ describe('Form', () => {
     expect(stored).toMatchObject([{ label: 'Camera' }]);
   });
 
+  it('says which parts are not stored, and which were left as they are', async () => {
+    const { form, answers } = formWith(true);
+    form.set('massG', -5);
+    form.set('input', { powerW: 30 });
+    answers[1]!(refusal);
+    await settle();
+    expect(['massG', 'input', 'label', 'outputs.0'].map((path) => form.isStored(path))).toEqual([
+      false,
+      false,
+      true,
+      true,
+    ]);
+    form.set('massG', 5);
+    answers[2]!(success(null));
+    await settle();
+    expect([form.isStored('massG'), form.isStored('input')]).toEqual([true, true]);
+  });
+
+  it('tells how the last change fares once that is known', async () => {
+    const { form, answers } = formWith(true);
+    expect(await form.settled()).toBe('untouched');
+    form.set('massG', -5);
+    const settled = form.settled();
+    answers[0]!(refusal);
+    expect(await settled).toBe('refused');
+  });
+
   it('places half an entry without storing it', () => {
     const { form, stored } = formWith(true);
     form.place('massG', Number.NaN);

@@ -36,6 +36,18 @@ describe('ToursState', () => {
     expect([tours.rows.find('demo-tour'), changes]).toEqual([before, 0]);
   });
 
+  it('keeps what was refused in the form of its tour', async () => {
+    const [tour, other] = tours.rows.all;
+    const form = tours.forms.of(tour!);
+    form.set('label', '');
+    expect(await form.settled()).toBe('refused');
+    expect(tours.forms.of(tours.rows.find(tour!.id)!)).toBe(form);
+    expect([form.at('label'), tours.forms.of(other!)].includes(form)).toBe(false);
+    form.set('label', 'Along the gulf');
+    expect(await form.settled()).toBe('stored');
+    expect(tours.rows.find(tour!.id)?.label).toBe('Along the gulf');
+  });
+
   it('keeps its list when a removal fails', async () => {
     await tours.remove('nothing');
     expect(ids()).toHaveLength(2);

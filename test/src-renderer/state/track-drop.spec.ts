@@ -32,6 +32,12 @@ describe('TrackDropState', () => {
     expect(notices.shown).toMatchObject([{ text: 'One track is taken at a time: drop a single file.' }]);
   });
 
+  it('takes its word back once a track is begun', () => {
+    drop.drop([ridge]);
+    drop.news.clear();
+    expect(notices.shown).toEqual([]);
+  });
+
   it('makes nothing of a drop without a file', () => {
     drop.over = true;
     drop.drop([]);

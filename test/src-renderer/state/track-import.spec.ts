@@ -1,8 +1,10 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { largestTrackBytes } from '../../../shared-types/contract.ts';
+import { largestTrackBytes, type Invoke } from '../../../shared-types/contract.ts';
+import { failure } from '../../../shared-types/outcome.ts';
 import { partLength } from '../../../src-renderer/api/file-text.ts';
 import { Calls } from '../../../src-renderer/state/calls.ts';
 import { NoticesState } from '../../../src-renderer/state/notices.svelte.ts';
+import { TrackNews } from '../../../src-renderer/state/track-news.ts';
 import { TrackImport } from '../../../src-renderer/state/track-import.svelte.ts';
 import { FakeWorkbench } from '../support/fake-workbench.ts';
 
@@ -15,11 +17,13 @@ const longTrack = (): File =>
 describe('TrackImport', () => {
   let workbench: FakeWorkbench;
   let notices: NoticesState;
+  let news: TrackNews;
   let intake: TrackImport;
   beforeEach(() => {
     workbench = new FakeWorkbench();
     notices = new NoticesState();
-    intake = new TrackImport(new Calls(workbench.invoke, notices));
+    news = new TrackNews(notices);
+    intake = new TrackImport(new Calls(workbench.invoke, notices), news);
   });
 
   const made = () => workbench.calls.map(({ name }) => name);
@@ -45,9 +49,19 @@ describe('TrackImport', () => {
     expect(made()).toEqual(['tracks.begin', 'tracks.drop']);
   });
 
-  it('forgets an old failure once the next file is begun', async () => {
+  it('names the file where the reason does not', async () => {
+    const busy: Invoke = () => Promise.resolve(failure('not-found', 'Too many tracks are being read.'));
+    intake = new TrackImport(new Calls(busy, notices), news);
+    await intake.take(ridge());
+    expect(intake.failure).toBe('ridge.gpx: Too many tracks are being read.');
+  });
+
+  it('forgets an old failure, of any leg, once the next file is begun', async () => {
     await intake.take(new File(['milk'], 'shopping.gpx'));
-    const next = intake.take(ridge());
+    const otherLeg = new TrackImport(new Calls(workbench.invoke, notices), news);
+    const next = otherLeg.take(ridge());
+    expect(notices.shown).toEqual([]);
+    await intake.take(ridge());
     expect(intake.failure).toBeNull();
     await next;
   });

@@ -1,4 +1,10 @@
-import type { Comparison, DayLedger, ScenarioResult, ScoredRow } from '../../../shared-types/comparison.ts';
+import type {
+  Comparison,
+  DayLedger,
+  DeviceLedger,
+  ScenarioResult,
+  ScoredRow,
+} from '../../../shared-types/comparison.ts';
 import type { Item } from '../../../shared-types/item.ts';
 import { toMajor } from '../../../shared-types/money.ts';
 import type { Scenario } from '../../../shared-types/scenario.ts';
@@ -28,12 +34,33 @@ function dayOf(tour: Tour, index: number, demand: number, supply: ScenarioResult
     used,
     unserved,
     wall,
+    wallToBanks: Math.max(0, wall - used),
     panel,
     hub,
     lost,
     spilled: 0,
     stored: wall + panel + hub - used - lost,
   };
+}
+
+/** Every device takes an equal part, all that no wall gives directly from a bank filled by the day's other sources. */
+function devicesOf(devices: readonly Item[], days: readonly DayLedger[]): readonly DeviceLedger[] {
+  return devices.map((item) => ({
+    device: item.label,
+    mustHave: item.kind === 'device' && item.importance === 'must-have',
+    days: days.map((each) => {
+      const part = 1 / devices.length;
+      const wallDirect = (each.wall - each.wallToBanks) * part;
+      const rest = each.used * part - wallDirect;
+      const panel = Math.min(rest, each.panel * part);
+      const hub = Math.min(rest - panel, each.hub * part);
+      const start = rest - panel - hub;
+      return {
+        ...{ demand: each.demand * part, unserved: each.unserved * part },
+        ...{ wallDirect, wallThroughBank: 0, panel, hub, start },
+      };
+    }),
+  }));
 }
 
 function resultOf(scenario: Scenario, tour: Tour, items: readonly Item[], currency: string): ScenarioResult {
@@ -55,11 +82,13 @@ function resultOf(scenario: Scenario, tour: Tour, items: readonly Item[], curren
   );
   const strength = { banks: 24, panel: 39, hub: 40, mix: 45 }[scenario.method];
   const value = demand === 0 ? 2 : strength / demand - 1;
-  const short = value < 0 ? { device: devices[0]?.label ?? 'Phone', day: 7 } : null;
+  const short = value < 0 ? { device: devices[0]?.label ?? 'Phone', day: 7, earliestDay: 4 } : null;
   const days = Array.from({ length: tourDays(tour) }, (_, i) => dayOf(tour, i, demand, scenario.method));
   const middleWh = days.flatMap((_, i) =>
     Array.from({ length: 24 }, (_hour, h) => Math.max(0, 140 - ((i * 24 + h) % 96) * (1.6 - value))),
   );
+  const lowWh = middleWh.map((wh) => Math.max(0, wh - 15));
+  const highWh = middleWh.map((wh) => Math.min(140, wh + 15));
   return {
     id: scenario.id,
     label: scenario.label,
@@ -99,15 +128,20 @@ function resultOf(scenario: Scenario, tour: Tour, items: readonly Item[], curren
     hubCost: null,
     margin: {
       value,
-      band: null,
       capped: demand === 0,
       limitedBy: demand === 0 ? null : { device: 'Phone', day: 9 },
+      usual: value + 0.2,
+      usualCapped: demand === 0,
     },
-    flatShare: short === null ? 0 : 1,
+    // Wilson 1927, 95 %, for 0 and 40 of 200 histories, by hand.
+    risk: short === null ? { share: 0, low: 0, high: 0.0188 } : { share: 0.2, low: 0.1505, high: 0.2609 },
     firstShort: short,
-    lowestStoredWh: Math.min(...middleWh),
-    stored: { capacityWh: 140, middleWh, lowWh: null, highWh: null },
+    reserveWh: { p10: Math.min(...lowWh), p50: Math.min(...middleWh), p90: Math.min(...highWh) },
+    spilledShare: 0,
+    stored: { capacityWh: 140, pointsPerDay: 24, lowWh, middleWh, highWh },
     days,
+    devices: devicesOf(devices, days),
+    wallOrder: { other: 'banks-first', lostWh: 12, unservedWh: 0 },
     legs: tour.legs.map((leg) => ({
       leg: leg.label,
       days: leg.days,
@@ -167,8 +201,9 @@ export function fakeComparison(
       demandWhPerDay: whPerDevice,
     },
     currency,
-    histories: 1,
+    histories: 200,
     seed: 1,
+    confidence: 0.9,
     advice: {
       answer: `Take ${results.find(({ id }) => id === best?.id)?.label ?? 'nothing'}. It carries 31 % more use than you plan, weighs 610 g, and costs 84 to complete.`,
       why: 'Banks alone run a must-have flat on day 7. The hub is as safe as the panel, but costs 336 and puts 540 g on the front wheel.',

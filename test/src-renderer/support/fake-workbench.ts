@@ -41,7 +41,14 @@ function take<Row extends { readonly id: string }>(rows: Row[], id: string): Out
   return row === undefined ? failure('not-found', `Nothing has the id ${id}.`) : success(row);
 }
 
-function handlersOf(held: Catalogue): Handlers {
+/** What the fake knows of the runs asked of it. */
+interface Runs {
+  /** What it answers to whoever asks how far a run is. */
+  share: number | null;
+  readonly cancelled: Set<string>;
+}
+
+function handlersOf(held: Catalogue, runs: Runs): Handlers {
   let made = 0;
   const fresh = (): string => `made-${++made}`;
   const compare = (tourId: string, ids: readonly string[] | null) => {
@@ -106,6 +113,11 @@ function handlersOf(held: Catalogue): Handlers {
       const comparison = compare(tourId, scenarioIds);
       return comparison === null ? noTour : success(comparison);
     },
+    'comparison.progress': () => success({ share: runs.share }),
+    'comparison.cancel': ({ runId }) => {
+      runs.cancelled.add(runId);
+      return success({ cancelled: true });
+    },
     'comparison.rank': ({ tourId, preferences }) => {
       const comparison = compare(tourId, null);
       if (comparison === null) return noTour;
@@ -129,12 +141,13 @@ export class FakeWorkbench {
   /** Every call made, in order. */
   readonly calls: { readonly name: CallName; readonly input: unknown }[] = [];
   readonly invoke: Invoke;
+  readonly runs: Runs = { share: null, cancelled: new Set() };
   readonly #held: { readonly name: CallName; readonly release: () => void }[] = [];
   #holding: CallName | null = null;
 
   constructor(catalogue: Catalogue = demoCatalogue()) {
     this.catalogue = catalogue;
-    const handlers = handlersOf(catalogue);
+    const handlers = handlersOf(catalogue, this.runs);
     const invoke = async (name: CallName, input: unknown): Promise<unknown> => {
       this.calls.push({ name, input });
       const outcome = await answer(handlers, name, structuredClone(input), (_, fault) => {
@@ -143,9 +156,13 @@ export class FakeWorkbench {
       if (this.#holding === name) {
         await new Promise<void>((release) => this.#held.push({ name, release }));
       }
-      return outcome;
+      return this.#stopped(name, input) ? failure('cancelled', 'The run was stopped.') : outcome;
     };
     this.invoke = invoke as Invoke;
+  }
+
+  #stopped(name: CallName, input: unknown): boolean {
+    return name === 'comparison.run' && this.runs.cancelled.has((input as { readonly runId: string }).runId);
   }
 
   /** Answers to this call are kept back, until `release` lets them go in an order of the test's choosing. */

@@ -5,7 +5,7 @@ import type { RiddenTrack } from './ridden-track.ts';
 const fullTurnDeg = 360;
 
 /** Turns a difference or sum of longitudes into -180..180. */
-function shortWayDeg(lonDeg: number): number {
+export function shortWayDeg(lonDeg: number): number {
   return lonDeg - fullTurnDeg * Math.round(lonDeg / fullTurnDeg);
 }
 

@@ -7,53 +7,59 @@ export const steepestPct = 25;
 const gradeWidthPct = 1;
 const speedWidthKmh = 5;
 
+/** Grades are kept to 1e-4 %: 1 cm in 10 km. */
+const gradeDigits = 1e4;
+
 const gradeCells = (2 * steepestPct) / gradeWidthPct + 1;
 const speedCells = Math.floor(fastestRiddenKmh / speedWidthKmh) + 1;
 /** One more for distance without a recorded speed. */
 const cellsAGrade = speedCells + 1;
 const cellsAPiece = gradeCells * cellsAGrade;
 
-/** Distance and riding time of the pieces of a track by grade and recorded speed. */
+/** Distance, climb and riding time of the pieces of a track by grade and recorded speed. */
 export interface StretchCells {
   readonly km: Float64Array;
+  /** Grade in % times km: what the mean grade of a cell is reckoned from. */
+  readonly pctKm: Float64Array;
   readonly hours: Float64Array;
 }
 
 export function createCells(pieces: number): StretchCells {
   return {
     km: new Float64Array(pieces * cellsAPiece),
+    pctKm: new Float64Array(pieces * cellsAPiece),
     hours: new Float64Array(pieces * cellsAPiece),
   };
-}
-
-/** The cells of a grade; rounded by size, so that a track ridden back has the mirrored grades. */
-export function gradeCellOf(gradePct: number): number {
-  const held = Math.min(steepestPct, Math.abs(gradePct));
-  return (
-    (steepestPct + Math.sign(gradePct) * Math.round(held / gradeWidthPct) * gradeWidthPct) / gradeWidthPct
-  );
 }
 
 /** Adds distance at a grade; `speedKmh` is NaN where none was recorded. */
 export function addDistance(
   cells: StretchCells,
   piece: number,
-  gradeCell: number,
+  gradePct: number,
   speedKmh: number,
   km: number,
 ): void {
+  const heldPct = Math.max(-steepestPct, Math.min(steepestPct, gradePct));
   const timed = !Number.isNaN(speedKmh);
   const speedCell = timed ? Math.floor(speedKmh / speedWidthKmh) : speedCells;
-  const cell = piece * cellsAPiece + gradeCell * cellsAGrade + speedCell;
+  const cell = piece * cellsAPiece + gradeCellOf(heldPct) * cellsAGrade + speedCell;
   cells.km[cell]! += km;
+  cells.pctKm[cell]! += heldPct * km;
   if (timed) cells.hours[cell]! += km / speedKmh;
+}
+
+/** Up from more than 0 to 1 %, to 2 % and so on, down likewise, level alone: the ups and downs of a cell never cancel out. */
+function gradeCellOf(gradePct: number): number {
+  const gradeSize = Math.round(Math.abs(gradePct) * gradeDigits) / gradeDigits;
+  return (steepestPct + Math.sign(gradePct) * Math.ceil(gradeSize / gradeWidthPct)) / gradeWidthPct;
 }
 
 /** Shares are kept to 1e-7: all the cells of a piece together are then off by less than 1e-4. */
 const shareDigits = 1e7;
 const speedDigits = 100;
 
-/** The distance of a piece, km, and its stretches by rising grade, then speed, distance without a speed last. */
+/** The distance of a piece, km, and its stretches, each at the mean grade of its cell, by rising grade, then speed, distance without a speed last. */
 export function stretchesOf(
   cells: StretchCells,
   piece: number,
@@ -65,10 +71,14 @@ export function stretchesOf(
   for (let cell = from; cell < from + cellsAPiece; cell += 1) {
     const share = Math.round((cells.km[cell]! / distanceKm) * shareDigits) / shareDigits;
     if (share === 0) continue;
-    const gradePct = Math.floor((cell - from) / cellsAGrade) * gradeWidthPct - steepestPct;
-    stretches.push({ gradePct, speedKmh: meanSpeedKmh(cells, cell), share });
+    stretches.push({ gradePct: meanGradePct(cells, cell), speedKmh: meanSpeedKmh(cells, cell), share });
   }
   return { distanceKm, stretches };
+}
+
+/** Adding 0 makes a 0 of -0. */
+function meanGradePct({ km, pctKm }: StretchCells, cell: number): number {
+  return Math.round((pctKm[cell]! / km[cell]!) * gradeDigits) / gradeDigits + 0;
 }
 
 function meanSpeedKmh({ km, hours }: StretchCells, cell: number): number | null {

@@ -6,10 +6,9 @@ import type { Drawing } from '../../../parts/charts/drawing.ts';
 import type { Figure } from '../../../parts/charts/figure.ts';
 import type { LegendEntry } from '../../../parts/charts/legend.ts';
 import type { Palette } from '../../../parts/charts/palette.ts';
-import { needText } from './facts.ts';
+import { needLabel, needText } from './need.ts';
 
 const hubLabel = 'The hub';
-const needLabel = 'What the devices ask for';
 
 type Ridden = Pick<LegRide, 'days' | 'needWhADay'>;
 
@@ -17,11 +16,12 @@ type Ridden = Pick<LegRide, 'days' | 'needWhADay'>;
 export function daysFigure(ride: Ridden, hub: LegHub, locale?: string): Figure {
   return {
     title: daysFinding(ride, hub, locale),
-    subtitle: 'Wh at the plug by day. Line: what the devices ask for on a mean day of the tour.',
+    subtitle:
+      'Wh at the plug by day. Line: what the devices need on a mean day of the tour, at the hub’s plug.',
     fileName: 'hub-by-day',
     legend,
     table: () => ({
-      columns: ['Date', 'Hub, Wh', `${needLabel}, Wh`, 'Distance, km', 'Speed, km/h'],
+      columns: ['Date', 'Hub at the plug, Wh', `${needLabel}, Wh`, 'Distance, km', 'Speed, km/h'],
       rows: ride.days.map(({ date, hubWh, km, speedKmh }) => [date, hubWh, ride.needWhADay, km, speedKmh]),
     }),
     draw: (palette) => drawDays(ride, palette, locale),
@@ -37,8 +37,8 @@ export function daysFinding({ days, needWhADay }: Ridden, { shortDays }: LegHub,
   const need = needText(needWhADay, locale);
   if (shortDays === 0) return `The hub alone gives ${need} or more on every day`;
   return shortDays === days.length
-    ? `Falls short of ${need} on every day`
-    : `Falls short of ${need} on ${shortDays} of ${days.length} days`;
+    ? `The hub alone falls short of ${need} on every day`
+    : `The hub alone falls short of ${need} on ${shortDays} of ${days.length} days`;
 }
 
 function drawDays({ days, needWhADay }: Ridden, palette: Palette, locale?: string): Drawing {

@@ -20,15 +20,16 @@ export function elevationFigure(track: TrackProfile, locale?: string): Figure | 
     legend,
     table: () => ({
       columns: ['Distance, km', `${heightLabel}, m`],
-      rows: profileOf(track).map(({ x, y }) => [x, y]),
+      rows: profileOf(track).map(({ x, y }) => [x, Math.round(y)]),
     }),
     draw: (palette) => drawElevation(track, palette, locale),
   };
 }
 
 export function elevationFinding({ heightsM, ascentM, descentM }: TrackProfile, locale?: string): string {
-  const lowest = formatNumber(Math.min(...heightsM), { locale });
   const highest = withUnit(Math.max(...heightsM), 'm', { locale });
+  if (withUnit(Math.min(...heightsM), 'm', { locale }) === highest) return `Level at ${highest}`;
+  const lowest = formatNumber(Math.min(...heightsM), { locale });
   const up = withUnit(ascentM, 'm', { locale });
   return `Between ${lowest} and ${highest}, ${up} up and ${withUnit(descentM, 'm', { locale })} down`;
 }

@@ -1,6 +1,7 @@
 import { formatNumber, percent, wattHours, withUnit } from '../../../../shared-types/figures.ts';
 import type { LegHub, LegRide, RidePower } from '../../../../shared-types/leg-ride.ts';
 import type { Fact } from '../../../parts/fact.ts';
+import { needLabel, needText } from './need.ts';
 
 /** Less than this is not worth a line, share of the riding time. */
 const leastShare = 0.0005;
@@ -11,17 +12,10 @@ export function rideFacts(ride: LegRide, locale?: string): readonly Fact[] {
   return [
     ...(hub === null || hub.converter === null ? [] : hubFacts(hub, ride.days.length, locale)),
     { name: 'Where your power goes', value: powerText(ride.power, locale) },
-    { name: 'What the devices ask for', value: `${needText(needWhADay, locale)} a day` },
+    { name: needLabel, value: `${needText(needWhADay, locale)} a day` },
     ...shareFact('Riding time spent pushing', pushingShare, locale),
     ...shareFact('Riding time at the fastest downhill, braking', brakingShare, locale),
   ];
-}
-
-const needDigits = 1;
-
-/** The need of a day to a tenth, as days are counted by it. */
-export function needText(needWhADay: number, locale?: string): string {
-  return withUnit(needWhADay, 'Wh', { digits: needDigits, locale });
 }
 
 function hubFacts(hub: LegHub, days: number, locale?: string): readonly Fact[] {
@@ -40,7 +34,9 @@ function dayFacts({ daysWh }: LegHub, locale?: string): readonly Fact[] {
   if (daysWh === null) return [];
   const { p10, p50, p90 } = daysWh;
   const values = [p10, p50, p90].map((wh) => wattHours(wh, locale));
-  return [{ name: 'A slow day, a usual day, a good day', value: values.join(', ') }];
+  return new Set(values).size === 1
+    ? [{ name: 'A slow, a usual and a good day alike', value: wattHours(p50, locale) }]
+    : [{ name: 'A slow day, a usual day, a good day', value: values.join(', ') }];
 }
 
 /** What takes less than this is left out, W. */

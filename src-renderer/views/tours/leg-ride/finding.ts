@@ -12,8 +12,8 @@ export function rideFinding(ride: LegRide, locale?: string): string {
   if (ride.hub === null) return kitFinding(ride, locale);
   const drag = timeCost({ minutes: dragMinADay(ride), verb: 'costs', after: 'a day' }, locale);
   const minutes = ride.loaded.laterMinADay;
-  const mass = timeCost({ minutes, verb: 'cost', after: minutes < 0 ? 'of it' : 'more' }, locale);
-  return `${givenText(ride.hub, ride.needWhADay, locale)}, and its drag ${drag}; the grams of the kit ${mass}`;
+  const mass = timeCost({ minutes, verb: 'cost', after: minutes < 0 ? '' : 'more' }, locale);
+  return `${givenText(ride.hub, ride.needWhADay, locale)}, and the hub’s drag ${drag}; the grams of the kit ${mass}`;
 }
 
 function kitFinding({ kitG, loaded }: LegRide, locale?: string): string {
@@ -26,5 +26,5 @@ function givenText({ converter, meanWhADay }: LegHub, needWhADay: number, locale
   if (converter === null) return 'Nothing takes the hub’s power';
   const given = `The hub gives ${wattHours(meanWhADay, locale)} on a mean day`;
   if (needWhADay <= 0) return given;
-  return `${given}, ${percent(meanWhADay / needWhADay, { locale })} of what the devices ask for`;
+  return `${given}, ${percent(meanWhADay / needWhADay, { locale })} of what the devices need at its plug`;
 }

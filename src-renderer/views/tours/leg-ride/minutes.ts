@@ -13,7 +13,7 @@ interface Cost {
   readonly minutes: number;
   /** As its subject asks for it. */
   readonly verb: 'cost' | 'costs';
-  /** What follows a figure: `a day`, `more`. */
+  /** What follows a figure: `a day`, `more`, or nothing. */
   readonly after: string;
 }
 
@@ -21,5 +21,5 @@ interface Cost {
 export function timeCost({ minutes, verb, after }: Cost, locale?: string): string {
   if (Math.abs(minutes) < leastMinutes) return `${verb} no time`;
   const does = minutes < 0 ? verb.replace('cost', 'save') : verb;
-  return `${does} ${minutesText(Math.abs(minutes), locale)} ${after}`;
+  return `${does} ${minutesText(Math.abs(minutes), locale)} ${after}`.trimEnd();
 }

@@ -10,15 +10,22 @@ export interface PaceRow {
   readonly share: number;
 }
 
-const ways = [
+const ofKit = [
   { key: 'bare', name: 'Without the kit', colour: '--wall' },
   { key: 'loaded', name: 'With its grams', colour: '--wall' },
-  { key: 'off', name: 'Hub switched off', colour: '--hub' },
-  { key: 'on', name: 'Hub charging', colour: '--hub' },
 ] as const;
+const charging = [
+  ...ofKit,
+  { key: 'off', name: 'Whole kit, hub switched off', colour: '--hub' },
+  { key: 'on', name: 'Whole kit, hub charging', colour: '--hub' },
+] as const;
+const turning = [...ofKit, { key: 'off', name: 'Whole kit, hub turning', colour: '--hub' }] as const;
+
+type Ridden = Pick<LegRide, (typeof charging)[number]['key'] | 'hub'>;
 
 /** The ways to ride the leg, from the lightest on; without a hub only the first two. */
-export function paceRows(ride: Pick<LegRide, (typeof ways)[number]['key']>): readonly PaceRow[] {
+export function paceRows(ride: Ridden): readonly PaceRow[] {
+  const ways = ride.hub?.converter === null ? turning : charging;
   const most = Math.max(...ways.map(({ key }) => ride[key]?.laterMinADay ?? 0));
   return ways.flatMap(({ key, name, colour }) => {
     const pace = ride[key];

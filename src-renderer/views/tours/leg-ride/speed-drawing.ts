@@ -1,5 +1,5 @@
 import { percent, withUnit } from '../../../../shared-types/figures.ts';
-import type { HubPoint, LegRide, SpeedShare } from '../../../../shared-types/leg-ride.ts';
+import type { LegHub, LegRide, SpeedShare } from '../../../../shared-types/leg-ride.ts';
 import { axisLooks } from '../../../parts/charts/axis-looks.ts';
 import type { Drawing, Point, Series } from '../../../parts/charts/drawing.ts';
 import type { Palette } from '../../../parts/charts/palette.ts';
@@ -23,18 +23,15 @@ export function drawSpeeds(
   return {
     type: 'bar',
     data: {
-      datasets: [
-        ridingBars(speeds, palette('--wall')),
-        ...(hub === null ? [] : hubLines(hub.curve, palette)),
-      ],
+      datasets: [ridingBars(speeds, palette('--wall')), ...(hub === null ? [] : hubLines(hub, palette))],
     },
     options: {
       ...axes.options,
       interaction: { mode: 'nearest', axis: 'x', intersect: false },
       scales: {
-        x: { ...speedAxis(axes, speeds), title: title('km/h') },
-        y: { ...axes.y, min: 0, title: title('% of the riding time') },
-        ...(hub === null ? {} : { watts: { ...wattAxis(axes), title: title('W') } }),
+        x: { ...speedAxis(axes, speeds), title: title('Speed, km/h') },
+        y: { ...axes.y, min: 0, title: title(`${ridingLabel}, %`) },
+        ...(hub === null ? {} : { watts: { ...wattAxis(axes), title: title('Hub, W') } }),
       },
       plugins: {
         tooltip: {
@@ -85,11 +82,11 @@ function ridingBars(speeds: readonly SpeedShare[], colour: string): Series {
   };
 }
 
-function hubLines(curve: readonly HubPoint[], palette: Palette): readonly Series[] {
-  return hubFigures.map(({ key, label, colour, dash, widthPx }) => ({
+function hubLines(hub: LegHub, palette: Palette): readonly Series[] {
+  return hubFigures(hub).map(({ key, label, colour, dash, widthPx }) => ({
     type: 'line',
     label,
-    data: curve.map((point): Point => ({ x: point.speedKmh, y: point[key] })),
+    data: hub.curve.map((point): Point => ({ x: point.speedKmh, y: point[key] })),
     yAxisID: 'watts',
     borderColor: palette(colour),
     backgroundColor: palette(colour),

@@ -13,10 +13,7 @@ type Ridden = Pick<LegRide, 'speeds' | 'hub'>;
 export function speedFigure(ride: Ridden, locale?: string): Figure {
   return {
     title: speedFinding(ride, locale),
-    subtitle:
-      ride.hub === null
-        ? 'Riding time by speed, %.'
-        : 'Bars: riding time by speed, % (left). Lines: power of the hub by speed, W (right).',
+    subtitle: subtitleOf(ride),
     fileName: 'speed-and-hub-power',
     legend: speedLegend(ride),
     table: () => speedTable(ride),
@@ -24,10 +21,15 @@ export function speedFigure(ride: Ridden, locale?: string): Figure {
   };
 }
 
+function subtitleOf({ hub }: Ridden): string {
+  if (hub === null) return `${ridingLabel} by speed, %.`;
+  const line = hub.converter === null ? 'Line: drag of the hub' : 'Lines: power of the hub';
+  return `Bars: riding time by speed, % (left). ${line} by speed, W (right).`;
+}
+
 function speedLegend({ hub }: Ridden): readonly LegendEntry[] {
   const bars: LegendEntry = { label: ridingLabel, colour: '--wall', mark: 'bar', dash: [] };
-  if (hub === null) return [bars];
-  const lines = hubFigures.map(({ label, colour, dash }): LegendEntry => ({
+  const lines = hubFigures(hub).map(({ label, colour, dash }): LegendEntry => ({
     label,
     colour,
     mark: 'line',
@@ -39,10 +41,14 @@ function speedLegend({ hub }: Ridden): readonly LegendEntry[] {
 /** A row for each band, with what the hub does at its middle. */
 function speedTable({ speeds, hub }: Ridden): ChartTable {
   const curve = hub?.curve ?? [];
-  const shown = hub === null ? [] : hubFigures;
+  const shown = hubFigures(hub);
   const middles = bandMiddlesKmh(speeds);
   return {
-    columns: ['Speed, km/h', `${ridingLabel}, %`, ...shown.map(({ label }) => `${label}, W`)],
+    columns: [
+      'Speed, km/h',
+      `${ridingLabel}, %`,
+      ...shown.map(({ label }) => `${label}, at the middle of the band, W`),
+    ],
     rows: speeds.map(({ fromKmh, toKmh, share }, place) => [
       `${fromKmh} to ${toKmh}`,
       share * 100,

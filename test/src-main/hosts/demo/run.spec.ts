@@ -6,6 +6,7 @@ import { failure, success } from '../../../../shared-types/outcome.ts';
 import { terminalDesk } from '../../../../src-main/hosts/demo/file-desk.ts';
 import { runDemo } from '../../../../src-main/hosts/demo/run.ts';
 import { openWorkbench } from '../../../../src-main/workbench/open.ts';
+import { simulatorHere } from '../../../support/simulator-here.ts';
 import { temporaryFolder } from '../temporary-folder.ts';
 import { smallWorkbench } from '../small-workbench.ts';
 
@@ -52,14 +53,14 @@ describe('the demo', () => {
   it('takes the first tour when the settings name none', async () => {
     const { asked, run } = setup({ tourId: null });
     await run();
-    expect(asked).toContain('run {"tourId":"first-tour","scenarioIds":null}');
+    expect(asked).toContain('run {"tourId":"first-tour","scenarioIds":null,"runId":"demo"}');
   });
 
   it('compares, then saves the text before the files', async () => {
     const { asked, run } = setup();
     await run();
     expect(asked).toEqual([
-      'run {"tourId":"demo-tour","scenarioIds":null}',
+      'run {"tourId":"demo-tour","scenarioIds":null,"runId":"demo"}',
       'save demo-tour as text',
       'save demo-tour as pdf',
       'save demo-tour as csv',
@@ -72,7 +73,7 @@ describe('the demo', () => {
     expect(printed).toEqual(['Written: comparison.pdf', 'Written: comparison.csv']);
   });
 
-  it('prints and writes the sheet of a fresh catalogue', async () => {
+  it('prints and writes the sheet of a fresh catalogue', { timeout: 30_000 }, async () => {
     const folder = temporaryFolder();
     const printed: string[] = [];
     const print = (text: string): void => void printed.push(text);
@@ -82,6 +83,7 @@ describe('the demo', () => {
       host: 'loopback',
       version: '1.2.3',
       files,
+      simulator: simulatorHere(),
     });
     await runDemo(workbench.handlers, print);
     workbench.close();

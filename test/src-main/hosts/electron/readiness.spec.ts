@@ -26,7 +26,12 @@ function start(files: Readonly<Record<string, string>> = builtFiles, page = buil
   const preload = join(project, 'out/preload/preload.cjs');
   setupNavigation(page);
   setupReadiness({
-    folders: { project, renderer: join(project, 'out/renderer'), preload },
+    folders: {
+      project,
+      renderer: join(project, 'out/renderer'),
+      preload,
+      scenarioWorker: join(project, 'out/main/scenario-worker.js'),
+    },
     dataFolder,
     page,
   });

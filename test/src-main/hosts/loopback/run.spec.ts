@@ -11,7 +11,12 @@ function built(
 ): BuiltFolders {
   const project = temporaryFolder({ 'package.json': '{"version": "1.2.3"}', ...files });
   vi.stubEnv('CHARGEWRIGHT_DATA', join(project, 'data'));
-  return { project, renderer: join(project, 'renderer'), preload: join(project, 'preload.cjs') };
+  return {
+    project,
+    renderer: join(project, 'renderer'),
+    preload: join(project, 'preload.cjs'),
+    scenarioWorker: join(project, 'scenario-worker.js'),
+  };
 }
 
 /** Runs the host, and answers how to send it one signal without sending it to the test runner as well. */

@@ -87,6 +87,28 @@ describe('courseOfTrack()', () => {
       'at rider power, km',
     );
   });
+  it.each([0.4, 0.49, -2.3, 7.1234, -24.9])(
+    'parts a grade of %d per cent between those listed, keeping its climb',
+    (pct) => {
+      const course = courseOfTrack([piece(10, stretch(pct, 0.5), stretch(pct, 0.5, 20))], null, true, paved);
+      const km = kmByWay(course);
+      const climbM = [...km].reduce((sum, [{ grade }, each]) => sum + grade * each * 1000, 0);
+      expectNear(climbM, pct * 100, 1e-3, 'climb, m');
+      for (const { grade } of km.keys()) expectNear(grade * 100, pct, 0.2, 'grade, %');
+      expectNear(
+        kmOf(course, ({ recordedKmh }) => recordedKmh === 20),
+        5,
+        1e-9,
+        'recorded, km',
+      );
+    },
+  );
+  it('lists no more ways for a track of many grades than there are grades', () => {
+    const pieces = Array.from({ length: 40 }, (_, index) =>
+      piece(10, ...Array.from({ length: 50 }, (_none, cell) => stretch(cell - 25 + index / 41, 1 / 50))),
+    );
+    expect(courseOfTrack(pieces, null, false, paved).ways.length).toBeLessThanOrEqual(251);
+  });
   it('lists a way once, however often it is ridden', () => {
     const flat = piece(5, stretch(0, 1));
     const course = courseOfTrack([flat, flat, flat], null, true, paved);

@@ -20,7 +20,7 @@ describe('sheetDocument', () => {
     const order = [
       documentTitle(comparisonFixture()),
       'Take the generator hub.',
-      'Energy margin',
+      'Energy margin, 90 of 100 histories',
       'Mean day: Wh at the plug, and minutes later on the road',
       'To pack, g',
       'Cautions',

@@ -39,6 +39,15 @@ describe('assumptionList', () => {
       ' (rider’s own; the scenario)',
     ]);
   });
+
+  it('breaks a name as long as a column anywhere, and other words only between them', () => {
+    const assumptions = [{ ...rackFactor, name: 'Summer_by_the_gulf_and_back_again.gpx' }];
+    expect(valuesOf(assumptionList(comparisonFixture({ assumptions })), 'wordBreak')).toEqual([
+      'break-all',
+      'normal',
+      'normal',
+    ]);
+  });
 });
 
 describe('cautionList', () => {

@@ -27,7 +27,7 @@ describe('ledger', () => {
       'Spilled',
       'Unserved',
       'Later by grams',
-      'by hub, on/off',
+      'by hub’s drag, on/off',
     ]);
   });
 

@@ -5,8 +5,8 @@ import { scorecard } from '../../../../src-main/sheet/pdf/scorecard.ts';
 import { comparisonFixture, scenarioFixture } from '../../../support/comparison-fixture.ts';
 import { textsOf, valuesOf } from '../../../support/content-text.ts';
 
-function rowTexts(scenario: ScenarioResult, histories = 1): string[] {
-  const { table } = scorecard(comparisonFixture({ scenarios: [scenario], histories }));
+function rowTexts(scenario: ScenarioResult): string[] {
+  const { table } = scorecard(comparisonFixture({ scenarios: [scenario] }));
   return textsOf(table.body[1]).filter((text) => text !== '');
 }
 
@@ -24,16 +24,18 @@ describe('scorecard', () => {
   });
 
   it('says which device runs flat as planned', () => {
-    const panel = scenarioFixture('panel', { flatShare: 0.58 });
-    expect(rowTexts(panel)).toContain('as planned: Phone flat, day 9');
-    expect(rowTexts(panel, 200)).toContain('as planned: Phone flat, day 9, in 58\u202f% of histories');
-    expect(rowTexts(scenarioFixture('hub'))).toContain('as planned: none runs flat');
+    expect(rowTexts(scenarioFixture('panel'))).toContain(
+      'as planned a must-have runs flat in 58 of 100 histories (51 to 65), the phone first, on day 9; at the earliest day 6',
+    );
+    expect(rowTexts(scenarioFixture('hub'))).toContain(
+      'as planned a must-have runs flat in none of 200 histories (0 to 2 of 100)',
+    );
   });
 
   it('says that no limit was found when capped', () => {
-    const margin = { value: 3, band: null, capped: true, limitedBy: null };
+    const margin = { value: 3, capped: true, limitedBy: null, usual: 3, usualCapped: true };
     expect(rowTexts(scenarioFixture('hub', { margin }))).toEqual(
-      expect.arrayContaining(['over +300\u202f%', 'no limit found']),
+      expect.arrayContaining(['more than +300\u202f%', 'no limit found']),
     );
   });
 
@@ -44,7 +46,8 @@ describe('scorecard', () => {
   });
 
   it('shows rank, price, grams, margin and limit', () => {
-    expect(rowTexts(scenarioFixture('hub'))).toEqual([
+    const reserveWh = { p10: 12, p50: 41, p90: 58 };
+    expect(rowTexts(scenarioFixture('hub', { reserveWh, spilledShare: 0.03 }))).toEqual([
       '1',
       'Generator hub',
       '3 W hub in the front wheel, 10 Ah bank',
@@ -53,8 +56,11 @@ describe('scorecard', () => {
       '714',
       '444',
       '+31\u202f%',
-      'Phone, day 19',
-      'as planned: none runs flat',
+      '+44\u202f% in half',
+      'limited by Phone, day\u00a019',
+      'as planned a must-have runs flat in none of 200 histories (0 to 2 of 100)',
+      'lowest reserve 41\u00a0Wh (12 to 58)',
+      '3\u202f% of what the hub gives is spilled',
     ]);
   });
 
@@ -65,13 +71,9 @@ describe('scorecard', () => {
     );
   });
 
-  it('shows the band once histories are drawn', () => {
-    const { margin } = scenarioFixture('panel');
-    const panel = scenarioFixture('panel', { margin: { ...margin, band: { p10: -0.26, p90: -0.09 } } });
-    expect(rowTexts(panel, 200)).toContain('\u221226\u202f% to \u22129\u202f%');
-    expect(textsOf(scorecard(comparisonFixture({ histories: 200 })))).toContain(
-      'Energy margin, 10–90 of 100',
-    );
+  it('heads the margin with its confidence', () => {
+    const texts = textsOf(scorecard(comparisonFixture({ confidence: 0.95 })));
+    expect(texts).toContain('Energy margin, 95 of 100 histories');
   });
 
   it('gives each method its colour', () => {

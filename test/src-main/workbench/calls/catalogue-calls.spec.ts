@@ -93,14 +93,14 @@ describe('bad input to the catalogue', () => {
         },
       },
       path: 'tour.legs.0.place.latDeg',
-      allowed: /-90 to 90/,
+      allowed: /−90 to 90/,
     },
     {
       what: 'a pattern with no nights',
       name: 'tours.save',
-      input: { tour: { ...tour, legs: [{ ...leg, nights: { ...leg.nights, pattern: [] } }] } },
-      path: 'tour.legs.0.nights.pattern',
-      allowed: /1 to 60 nights/,
+      input: { tour: { ...tour, legs: [{ ...leg, nights: { ...leg.nights, kinds: [] } }] } },
+      path: 'tour.legs.0.nights.kinds',
+      allowed: /1 to 366 nights/,
     },
     {
       what: 'a station that is not in the list',

@@ -3,11 +3,11 @@ import type { ItemDraft } from '../../../../shared-types/item.ts';
 import { expectNear } from '../../../support/near.ts';
 import { openedWorkbench, type TestWorkbench } from '../../../support/open-workbench.ts';
 
-const all = { tourId: 'demo-tour', scenarioIds: null } as const;
+const all = { runId: 'spec', tourId: 'demo-tour', scenarioIds: null } as const;
 
 async function marginOf(workbench: TestWorkbench, id: string): Promise<number> {
-  const { scenarios } = await workbench.value('comparison.run', all);
-  return scenarios.find((scenario) => scenario.id === id)!.margin.value;
+  const { scenarios } = await workbench.value('comparison.run', { ...all, scenarioIds: [id] });
+  return scenarios[0]!.margin.value;
 }
 
 const lamp: ItemDraft = {
@@ -22,12 +22,16 @@ const lamp: ItemDraft = {
   capacity: { as: 'wh', wh: 6 },
   health: 1,
   spareBatteries: 0,
-  input: { standard: 'bc-1.2', powerW: 5 },
+  input: { standard: 'bc-1.2', powerW: 5, cable: 'a-plug' },
   use: { as: 'activity', ridingW: 0, stopW: 0, eveningW: 1.5, nightW: 0 },
+  pluggedW: 0,
   importance: 'must-have',
 };
 
-describe('comparison.run', () => {
+/** Each comparison here is done in one thread, with all its histories. */
+const patience = { timeout: 60_000 };
+
+describe('comparison.run', patience, () => {
   it('refuses a tour and a scenario that are not there', async () => {
     const { call } = openedWorkbench();
     expect(await call('comparison.run', { ...all, tourId: 'gone' })).toMatchObject({
@@ -135,7 +139,7 @@ describe('comparison.run', () => {
   });
 });
 
-describe('comparison.rank', () => {
+describe('comparison.rank', patience, () => {
   it('ranks anew under other weights, without another simulation', async () => {
     const { value } = openedWorkbench();
     const { preferences } = await value('settings.get', {});

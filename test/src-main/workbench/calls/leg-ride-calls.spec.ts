@@ -4,7 +4,7 @@ import { openedWorkbench } from '../../../support/open-workbench.ts';
 
 const asked = { tourId: 'demo-tour', leg: 1, scenarioId: 'demo-hub' } as const;
 
-describe('tours.legRide', () => {
+describe('tours.legRide', { timeout: 30_000 }, () => {
   it('refuses a leg before the first', async () => {
     const { call } = openedWorkbench();
     expect(await call('tours.legRide', { ...asked, leg: -1 })).toMatchObject({
@@ -26,7 +26,11 @@ describe('tours.legRide', () => {
   it('shows the hub as the comparison counts it', async () => {
     const { value } = openedWorkbench();
     const ride = await value('tours.legRide', asked);
-    const comparison = await value('comparison.run', { tourId: 'demo-tour', scenarioIds: ['demo-hub'] });
+    const comparison = await value('comparison.run', {
+      runId: 'spec',
+      tourId: 'demo-tour',
+      scenarioIds: ['demo-hub'],
+    });
     const leg = comparison.scenarios[0]!.legs[asked.leg]!;
     expect(ride.hub!.meanWhADay).toBeCloseTo(leg.hubWh, 6);
     expect(ride.loaded.laterMinADay).toBeCloseTo(leg.massMinutes, 9);
@@ -76,12 +80,16 @@ describe('tours.legRide', () => {
       ...draft.legs[2]!,
       days: 60,
       ridingHours: 9,
-      nights: { ...draft.legs[2]!.nights, pattern: ['none' as const] },
+      nights: { ...draft.legs[2]!.nights, kinds: ['none' as const] },
       dayStops: [],
     };
     await value('tours.save', { id, tour: { ...draft, legs: [flat] } });
     const { hub, days, needWhADay } = await value('tours.legRide', { ...asked, leg: 0 });
-    const { scenarios } = await value('comparison.run', { tourId: id, scenarioIds: ['demo-hub'] });
+    const { scenarios } = await value('comparison.run', {
+      runId: 'spec',
+      tourId: id,
+      scenarioIds: ['demo-hub'],
+    });
     const short = scenarios[0]!.days.some(({ unserved }) => unserved > 0);
     // No wall but the first: what the hub gives is what there is, once losses are counted.
     expect(days[0]!.hubWh < needWhADay).toBe(short);

@@ -3,7 +3,7 @@ import { openedWorkbench } from '../../../support/open-workbench.ts';
 
 const asked = { tourId: 'demo-tour', leg: 0, lying: { as: 'flat' }, by: 'day' } as const;
 
-describe('tours.legSun', () => {
+describe('tours.legSun', { timeout: 30_000 }, () => {
   it.each([
     { what: 'a leg before the first', input: { ...asked, leg: -1 }, path: 'leg' },
     { what: 'a part of a leg', input: { ...asked, leg: 0.5 }, path: 'leg' },
@@ -55,7 +55,7 @@ describe('tours.legSun', () => {
 
   it('moves the comparison with the rider’s own radiation', async () => {
     const { value } = openedWorkbench();
-    const all = { tourId: 'demo-tour', scenarioIds: ['demo-panel'] };
+    const all = { runId: 'spec', tourId: 'demo-tour', scenarioIds: ['demo-panel'] };
     const [{ id, ...draft }] = (await value('tours.list', {})) as [
       Awaited<ReturnType<typeof value<'tours.list'>>>[number],
     ];

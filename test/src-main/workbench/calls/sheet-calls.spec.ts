@@ -4,7 +4,7 @@ import { openedWorkbench } from '../../../support/open-workbench.ts';
 
 const all = { tourId: 'demo-tour', scenarioIds: null } as const;
 
-describe('sheet.save', () => {
+describe('sheet.save', { timeout: 60_000 }, () => {
   it('passes on why a file could not be written', async () => {
     const { call } = openedWorkbench({
       save: () => Promise.reject(new FileFault('storage', 'The disk is full.')),
@@ -23,7 +23,7 @@ describe('sheet.save', () => {
 
   it('hands the desk the same figures the comparison shows', async () => {
     const { value, saved } = openedWorkbench();
-    const { scenarios } = await value('comparison.run', all);
+    const { scenarios } = await value('comparison.run', { ...all, runId: 'spec' });
     await value('sheet.save', { ...all, format: 'csv' });
     const csv = new TextDecoder().decode(saved[0]!.bytes);
     for (const { label, values } of scenarios) {

@@ -1,8 +1,19 @@
 import { describe, expect, it } from 'vitest';
-import { toCsv } from '../../../../src-renderer/parts/charts/chart-table.ts';
+import { digitsOf, toCsv } from '../../../../src-renderer/parts/charts/chart-table.ts';
 
 const csv = (...cells: (string | number)[]): string =>
   toCsv({ columns: [], rows: [cells] }).split('\r\n')[1]!;
+
+describe('digitsOf()', () => {
+  const rows = [
+    ['a', 300, 12.5],
+    ['b', 301, 13],
+  ];
+
+  it('shows a column of whole figures whole, and tenths where there are any', () => {
+    expect([1, 2].map((column) => digitsOf({ columns: [], rows }, column))).toEqual([0, 1]);
+  });
+});
 
 describe('toCsv()', () => {
   it.each(['=1+1', '+1', '-1', '@SUM(A1)', '\tx'])('keeps a spreadsheet from running %j', (text) => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { itemKinds, type ItemKind } from '../../../../shared-types/item.ts';
 import { scenarioDraft } from '../../../../shared-types/scenario.ts';
-import { sky } from '../../../../shared-types/settings.ts';
+import { risk, sky } from '../../../../shared-types/settings.ts';
 import { tourDraft } from '../../../../shared-types/tour.ts';
 import { fieldsOf, shapeOf, type Field, type Shape } from '../../../../src-renderer/parts/fields/shape.ts';
 
@@ -25,7 +25,7 @@ const drawnByHand = new Set([
   'pieces',
   'stretches',
   'nights',
-  'pattern',
+  'kinds',
   'kit',
   'radiation',
   'kWhM2ADay',
@@ -67,6 +67,7 @@ describe('fieldsOf()', () => {
     ['tour', tourDraft],
     ['scenario', scenarioDraft],
     ['sky', sky],
+    ['risk', risk],
   ] as const;
   it.each([...Object.entries(itemKinds), ...others])(
     'gives every field of %s words a rider can read',
@@ -150,7 +151,11 @@ describe('shapeOf()', () => {
     ]);
   });
 
-  // A share ends at 1 and is shown in per cent; these end elsewhere and are shown as they are.
+  it.each(['confidence', 'useSpread'])('draws %s of the risk as a share, whatever its range', (key) => {
+    expect(shapeAt(fieldsOf(risk), key).as).toBe('share');
+  });
+
+  // A share is shown in per cent; these are no shares of anything a rider counts so, and are shown as they are.
   it.each(['pavedRolling', 'drivetrainEfficiency'])('draws %s of a bicycle as a plain number', (key) => {
     const bicycle = shapeAt(fieldsOf(tourDraft), 'bicycle');
     expect('fields' in bicycle && shapeAt(bicycle.fields, key).as).toBe('number');

@@ -3,7 +3,7 @@ import { deviceUse, itemKinds } from '../../../../shared-types/item.ts';
 import { hubPower } from '../../../../shared-types/hub-item.ts';
 import { port } from '../../../../shared-types/port.ts';
 import { dayStop, wind } from '../../../../shared-types/tour.ts';
-import { nextEntry, valueForOption } from '../../../../src-renderer/parts/fields/start-values.ts';
+import { isWhole, nextEntry, valueForOption } from '../../../../src-renderer/parts/fields/start-values.ts';
 
 const capacity = itemKinds.device.shape.capacity;
 
@@ -12,12 +12,18 @@ describe('valueForOption()', () => {
     ['activity', deviceUse],
     ['day', deviceUse],
     ['rating', hubPower],
-    ['curve', hubPower],
     ['calm', wind],
     ['along', wind],
     ['around', wind],
   ])('offers a value for %s that is not refused', (option, schema) => {
     expect(schema.safeParse(valueForOption(undefined, option)).success).toBe(true);
+  });
+
+  it('makes no readings up: a curve starts empty, and is refused until two points are in', () => {
+    const curve = valueForOption({ as: 'rating', ratedW: 3 }, 'curve');
+    expect(curve).toEqual({ as: 'curve', readAt: 'hub', points: [] });
+    const reasons = hubPower.safeParse(curve).error?.issues.map(({ message }) => message);
+    expect(reasons).toEqual(['at least two points, speed rising']);
   });
 
   // 4.5 Ah x 3.85 V = 17.3 Wh, by the definition of the watt-hour.
@@ -51,9 +57,14 @@ describe('nextEntry()', () => {
     expect(nextEntry('outputs', last)).not.toBe(last);
   });
 
-  it('raises the speed of a further point, as a curve demands', () => {
-    const points = [{ speedKmh: 5, powerW: 1 }];
-    points.push(nextEntry('points', points[0]) as (typeof points)[0]);
-    expect(hubPower.safeParse({ as: 'curve', readAt: 'hub', points }).success).toBe(true);
+  it.each([undefined, { speedKmh: 5, powerW: 1 }])('leaves a reading to be typed after %j', (last) => {
+    expect(nextEntry('points', last)).toEqual({ speedKmh: Number.NaN, powerW: Number.NaN });
+  });
+});
+
+describe('isWhole()', () => {
+  it('holds back an entry with a figure still to be typed', () => {
+    expect(isWhole({ speedKmh: Number.NaN, powerW: 3 })).toBe(false);
+    expect(isWhole({ label: 'Stop', minutes: 45 })).toBe(true);
   });
 });

@@ -55,6 +55,16 @@ describe('placeAs()', () => {
 });
 
 describe('placeOfTrack()', () => {
+  it('leaves out decimals that no sky tells apart', () => {
+    const fine = { meanLatDeg: -44.500049999, meanLonDeg: 7.123456, meanElevationM: 1200.6 };
+    expect(placeOfTrack(fine, at(0, 0), [])).toEqual({
+      as: 'coordinates',
+      latDeg: -44.5,
+      lonDeg: 7.1235,
+      elevationM: 1201,
+    });
+  });
+
   const centre = { meanLatDeg: 44.5, meanLonDeg: 7.25, meanElevationM: 1200 };
   const lying = { as: 'coordinates', latDeg: 44.5, lonDeg: 7.25 };
 

@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import type { Cost, CostLine, LegYield } from '../../../../shared-types/comparison.ts';
+import type { Cost, CostLine, EnergyMargin, LegYield } from '../../../../shared-types/comparison.ts';
 import {
-  costQualifier,
-  gramsQualifier,
-  marginQualifier,
+  costQualifiers,
+  gramsQualifiers,
+  marginQualifiers,
   minutesADay,
+  riskQualifiers,
 } from '../../../../src-renderer/views/trade-offs/qualifiers.ts';
-import { demoResult } from '../../support/demo-comparison.ts';
+import { demoComparison, demoResult } from '../../support/demo-comparison.ts';
 
 const euros = (major: number) => ({ minor: major * 100, currency: 'EUR' });
 
@@ -18,31 +19,31 @@ function cost(change: Partial<Cost>): Cost {
   return { toBuy: euros(0), whole: euros(0), notConverted: [], lines: [], ...change };
 }
 
-describe('costQualifier()', () => {
+describe('costQualifiers()', () => {
   it('never calls what is priced in another currency owned', () => {
-    const text = costQualifier(
+    const texts = costQualifiers(
       cost({ notConverted: [{ minor: 5000, currency: 'JPY' }], lines: [line(false, 50)] }),
       'en-GB',
     );
-    expect(text).toBe('and 5,000\u00a0JPY');
+    expect(texts).toEqual(['and 5,000\u00a0JPY']);
   });
 
   it('says nothing of a kit that holds nothing', () => {
-    expect(costQualifier(cost({}))).toBe('');
+    expect(costQualifiers(cost({}))).toEqual([]);
   });
 
   it('says when all is owned', () => {
-    expect(costQualifier(cost({ whole: euros(129), lines: [line(true, 129)] }))).toBe('all owned');
+    expect(costQualifiers(cost({ whole: euros(129), lines: [line(true, 129)] }))).toEqual(['all owned']);
   });
 
   it('sets the price of the whole kit beside what is to buy', () => {
     const part = cost({ toBuy: euros(84), whole: euros(129), lines: [line(true, 45), line(false, 84)] });
-    expect(costQualifier(part, 'en-GB')).toBe('of 129');
+    expect(costQualifiers(part, 'en-GB')).toEqual(['of 129']);
   });
 
   it('repeats no figure when everything is to buy', () => {
     const all = cost({ toBuy: euros(84), whole: euros(84), lines: [line(false, 84)] });
-    expect(costQualifier(all)).toBe('');
+    expect(costQualifiers(all)).toEqual([]);
   });
 });
 
@@ -65,9 +66,11 @@ describe('minutesADay()', () => {
   });
 });
 
-describe('gramsQualifier()', () => {
+describe('gramsQualifiers()', () => {
   const plain = (...minutes: [number, number]): string =>
-    gramsQualifier([leg(5, ...minutes)], 'en-GB').replaceAll('\u00a0', ' ');
+    gramsQualifiers([leg(5, ...minutes)], 'en-GB')
+      .join('; ')
+      .replaceAll('\u00a0', ' ');
 
   it('leaves unsaid what is less than felt', () => {
     expect(plain(0.4, 0.4)).toBe('');
@@ -83,38 +86,60 @@ describe('gramsQualifier()', () => {
   });
 });
 
-describe('marginQualifier()', () => {
-  const phone = { device: 'Phone', day: 9 };
-  const margin = { value: 0.31, band: null, capped: false, limitedBy: phone };
-
-  it('names what fails when the plan is not carried', () => {
-    const failing = demoResult('demo-banks', {
-      margin: { ...margin, value: -0.18 },
-      firstShort: { device: 'Navigation unit', day: 11 },
-    });
-    expect(marginQualifier(failing)).toBe('Navigation unit runs flat on day 11');
-  });
-
-  it('names the limit when a failing run has no first', () => {
-    const failing = demoResult('demo-banks', { margin: { ...margin, value: -0.18 }, firstShort: null });
-    expect(marginQualifier(failing)).toBe('Phone runs flat on day 9');
-  });
-
-  it('names the limit of a margin that holds', () => {
-    expect(marginQualifier(demoResult('demo-panel', { margin, firstShort: null }))).toBe(
-      'limited by Phone, day 9',
+describe('marginQualifiers()', () => {
+  const margin = {
+    ...{ value: 0.34, capped: false, limitedBy: { device: 'Phone', day: 9 } },
+    ...{ usual: 0.52, usualCapped: false },
+  };
+  const said = (change: Partial<EnergyMargin>): readonly string[] =>
+    marginQualifiers(
+      demoResult('demo-panel', { margin: { ...margin, ...change } }),
+      demoComparison(),
+      'en-GB',
     );
+
+  it('says how sure it is, what is usual, and what limits it', () => {
+    expect(said({})).toEqual([
+      'in 90 of 100 histories',
+      '+52\u202f% in half of them',
+      'limited by Phone, day 9',
+    ]);
+  });
+
+  it('names the limit of a margin below the plan alike', () => {
+    expect(said({ value: -0.18, usual: -0.02 })).toEqual([
+      'in 90 of 100 histories',
+      '\u22122\u202f% in half of them',
+      'limited by Phone, day 9',
+    ]);
   });
 
   it('says when no limit was found', () => {
-    const capped = { ...margin, value: 3, capped: true, limitedBy: null };
-    expect(marginQualifier(demoResult('demo-panel', { margin: capped }))).toBe('no limit found');
+    expect(said({ value: 3, capped: true, limitedBy: null, usual: 3, usualCapped: true })).toEqual([
+      'in 90 of 100 histories',
+      'no limit found',
+    ]);
   });
 
-  it('gives the band before the limit where there is one', () => {
-    const banded = { ...margin, band: { p10: -0.02, p90: 0.58 } };
-    expect(marginQualifier(demoResult('demo-panel', { margin: banded, firstShort: null }), 'en-GB')).toBe(
-      '\u22122 to +58\u202f%, limited by Phone, day 9',
-    );
+  it('is silent on a limit that is not known', () => {
+    expect(said({ limitedBy: null })).toHaveLength(2);
+  });
+});
+
+describe('riskQualifiers()', () => {
+  const reserveWh = { p10: 12, p50: 41, p90: 58 };
+
+  it('names what runs flat first before the reserve', () => {
+    const firstShort = { device: 'Phone', day: 9, earliestDay: 6 };
+    expect(riskQualifiers(demoResult('demo-panel', { firstShort, reserveWh }), 'en-GB')).toEqual([
+      'the phone first, on day 9; at the earliest day 6',
+      'lowest reserve 41\u00a0Wh (12 to 58)',
+    ]);
+  });
+
+  it('gives the reserve alone where nothing runs flat', () => {
+    expect(riskQualifiers(demoResult('demo-panel', { firstShort: null, reserveWh }), 'en-GB')).toEqual([
+      'lowest reserve 41\u00a0Wh (12 to 58)',
+    ]);
   });
 });

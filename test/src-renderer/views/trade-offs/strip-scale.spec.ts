@@ -18,15 +18,18 @@ describe('stripScale()', () => {
     expect(scale.to).toBe(Math.max(...comparison.scenarios.map(({ values }) => values.grams)));
   });
 
-  it('holds the band of a margin whole', () => {
-    const margin = {
-      value: 0.3,
-      band: { p10: -0.9, p90: 1.4 },
-      capped: false,
-      limitedBy: null,
+  it('holds what half of the histories carry', () => {
+    const margin = { value: -0.9, capped: false, limitedBy: null, usual: 1.4, usualCapped: false };
+    const reaching = {
+      ...comparison,
+      scenarios: [
+        demoResult('demo-panel', {
+          margin,
+          values: { ...demoResult('demo-panel').values, margin: margin.value },
+        }),
+      ],
     };
-    const banded = { ...comparison, scenarios: [demoResult('demo-panel', { margin })] };
-    const scale = stripScale(banded, 'margin', { weight: 1, satisfied: 0.5, unacceptable: -0.1 });
+    const scale = stripScale(reaching, 'margin', { weight: 1, satisfied: 0.5, unacceptable: -0.1 });
     expect([scale.from, scale.to]).toEqual([-0.9, 1.4]);
   });
 });

@@ -7,11 +7,11 @@ import { stretchesOf, type StretchCells } from '../../../../../src-main/model/ri
 import { expectNear } from '../../../../support/near.ts';
 import { northwards, storeOf, timedNorthwards, type TestPoint } from '../../../../support/track-points.ts';
 
-/** Pieces of segments whose heights are those of their points, 20 m apart. */
-function cutAt(...segments: readonly TestPoint[][]): StretchCells {
+/** Pieces of segments, with these heights at nodes 20 m apart. */
+function cutAt(heightsM: readonly number[], ...segments: readonly TestPoint[][]): StretchCells {
   const points = storeOf(...segments);
   const track = rideAlong(points);
-  return cutPieces(track, points.elevationM.slice(0, points.count), movingSpeeds(points, track));
+  return cutPieces(track, Float64Array.from(heightsM), movingSpeeds(points, track));
 }
 
 describe('pieceCount()', () => {
@@ -38,7 +38,8 @@ describe('cutPieces()', () => {
 
   it('gives each step the grade between its nodes', () => {
     // 20 m each at +5 %, 0 and -10 %.
-    const { stretches } = stretchesOf(cutAt(northwards(20, [0, 1, 1, -1])), 0);
+    const heightsM = [0, 1, 1, -1];
+    const { stretches } = stretchesOf(cutAt(heightsM, northwards(20, heightsM)), 0);
     expect(stretches.map(({ gradePct, share }) => [gradePct, share])).toEqual([
       [-10, 0.3333333],
       [0, 0.3333333],
@@ -49,7 +50,7 @@ describe('cutPieces()', () => {
   it('parts a track at equal distances, within a step too', () => {
     // 25 km make two pieces; the border at 12.5 km lies half way along a step.
     const heightsM = Array.from({ length: 1251 }, (_, node) => Math.max(0, node - 625) / 5);
-    const cells = cutAt(northwards(20, heightsM));
+    const cells = cutAt(heightsM, northwards(20, heightsM));
     const [first, second] = [stretchesOf(cells, 0), stretchesOf(cells, 1)];
     expectNear(first.distanceKm, 12.5, 1e-6, 'first piece, km');
     expectNear(second.distanceKm, 12.5, 1e-6, 'second piece, km');
@@ -59,7 +60,7 @@ describe('cutPieces()', () => {
 
   it('lets a piece run over several segments', () => {
     const half = northwards(20, new Array<number>(251).fill(5));
-    const cells = cutAt(half, half, half, half);
+    const cells = cutAt(new Array<number>(1001).fill(5), half, half, half, half);
     expectNear(stretchesOf(cells, 0).distanceKm, 10, 1e-6, 'first piece, km');
     expectNear(stretchesOf(cells, 1).distanceKm, 10, 1e-6, 'second piece, km');
   });

@@ -1,14 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { mostTrackHeights } from '../../../../../shared-types/track.ts';
 import { heightProfile, meanHeightM } from '../../../../../src-main/model/ride/track/height-profile.ts';
+import type { Leap, TrackHeights } from '../../../../../src-main/model/ride/track/node-heights.ts';
 import { rideAlong } from '../../../../../src-main/model/ride/track/ridden-track.ts';
 import { expectNear } from '../../../../support/near.ts';
 import { northwards, storeOf } from '../../../../support/track-points.ts';
 
-const trackOf = (...segments: readonly (readonly number[])[]) =>
-  rideAlong(storeOf(...segments.map((heightsM) => northwards(20, heightsM))));
-const profileAt = (...segments: readonly (readonly number[])[]): number[] =>
-  heightProfile(trackOf(...segments), Float64Array.from(segments.flat()));
+/** A track with these heights at its nodes, 20 m apart. */
+const trackAt = (heightsM: readonly number[]) => rideAlong(storeOf(northwards(20, heightsM)));
+const heightsOf = (riddenM: readonly number[], leaps: readonly Leap[] = []): TrackHeights => ({
+  riddenM: Float64Array.from(riddenM),
+  leaps,
+});
+const profileAt = (riddenM: readonly number[], leaps: readonly Leap[] = []): number[] =>
+  heightProfile(trackAt(riddenM), heightsOf(riddenM, leaps));
 
 describe('heightProfile()', () => {
   it('shows every node of a short track', () => {
@@ -26,10 +31,9 @@ describe('heightProfile()', () => {
     profile.forEach((heightM, index) => expectNear(heightM, index * 2, 0.051, `height ${index}, m`));
   });
 
-  it('runs over the segments one after another', () => {
-    const low = new Array<number>(400).fill(10);
-    const high = new Array<number>(400).fill(50);
-    const profile = profileAt(low, high);
+  it('leaps where the track does', () => {
+    // 801 nodes are 16 km; the leap lies half way.
+    const profile = profileAt(new Array<number>(801).fill(10), [{ atKm: 8, riseM: 40 }]);
     // The middle one lies on the border between the two and may be either.
     expect(profile.slice(0, 150)).toEqual(new Array<number>(150).fill(10));
     expect(profile.slice(151)).toEqual(new Array<number>(150).fill(50));
@@ -38,13 +42,14 @@ describe('heightProfile()', () => {
 
 describe('meanHeightM()', () => {
   it('is half way up a ramp', () => {
-    expectNear(meanHeightM(trackOf([0, 50, 100]), Float64Array.of(0, 50, 100)), 50, 1e-9, 'mean height, m');
+    const ramp = [0, 50, 100];
+    expectNear(meanHeightM(trackAt(ramp), heightsOf(ramp)), 50, 1e-9, 'mean height, m');
   });
 
-  it('counts each segment by its length', () => {
-    const heightsM = [0, 0, 0, 0, 90, 90];
-    const track = trackOf(heightsM.slice(0, 4), heightsM.slice(4));
+  it('counts what lies before and after a leap by its length', () => {
+    const level = [0, 0, 0, 0, 0];
     // 60 m at 0 and 20 m at 90.
-    expectNear(meanHeightM(track, Float64Array.from(heightsM)), 22.5, 1e-9, 'mean height, m');
+    const heights = heightsOf(level, [{ atKm: 0.06, riseM: 90 }]);
+    expectNear(meanHeightM(trackAt(level), heights), 22.5, 1e-9, 'mean height, m');
   });
 });

@@ -63,19 +63,33 @@ describe('profileTrack()', () => {
     expect([...gradeShares(profile)]).toEqual([[4, 1]]);
   });
 
-  it.each([-20, -3, 0, 1, 7, 25])('finds all of a steady ramp at %i %', (gradePct) => {
-    const profile = profileOf(
-      northwards(
-        100,
-        Array.from({ length: 101 }, (_, point) => point * gradePct),
-      ),
-    );
-    expect([...gradeShares(profile)]).toEqual([[gradePct, 1]]);
-    expectNear(profile.distanceKm, 10, 1e-6, 'distance, km');
-    expectNear(profile.ascentM, Math.max(0, 100 * gradePct), 1e-6, 'ascent, m');
-    expectNear(profile.descentM, Math.max(0, -100 * gradePct), 1e-6, 'descent, m');
-    expectNear(profile.meanElevationM!, 50 * gradePct, 1e-6, 'mean height, m');
+  it('counts heights on fewer than half of the points as none', () => {
+    const few = [0, 4, 8, none, none, none, none];
+    expect(profileOf(northwards(100, few))).toMatchObject({
+      heightShare: 0,
+      meanElevationM: null,
+      heightsM: [],
+      ascentM: 0,
+    });
+    expect(profileOf(northwards(100, [0, 4, none, none])).heightShare).toBe(0.5);
   });
+
+  it.each([-20, -3, 0, 0.4, 0.49, 0.51, 1, 2.3, 7, 25])(
+    'finds all of a steady ramp at %d per cent',
+    (gradePct) => {
+      const profile = profileOf(
+        northwards(
+          100,
+          Array.from({ length: 101 }, (_, point) => point * gradePct),
+        ),
+      );
+      expect(profile.pieces[0]!.stretches).toEqual([{ gradePct, speedKmh: null, share: 1 }]);
+      expectNear(profile.distanceKm, 10, 1e-6, 'distance, km');
+      expectNear(profile.ascentM, Math.max(0, 100 * gradePct), 1e-6, 'ascent, m');
+      expectNear(profile.descentM, Math.max(0, -100 * gradePct), 1e-6, 'descent, m');
+      expectNear(profile.meanElevationM!, 50 * gradePct, 1e-6, 'mean height, m');
+    },
+  );
 
   it('keeps the order of valley and hills by piece', () => {
     const flat = new Array<number>(100).fill(0);
@@ -83,7 +97,8 @@ describe('profileTrack()', () => {
     const { pieces } = profileOf(northwards(100, [...flat, ...steep]));
     expect(pieces).toHaveLength(2);
     expect(pieces[0]!.stretches[0]).toMatchObject({ gradePct: 0 });
-    expect(pieces[1]!.stretches.at(-1)).toMatchObject({ gradePct: 6 });
+    // The first steps of the hill are rounded off.
+    expectNear(pieces[1]!.stretches.at(-1)!.gradePct, 6, 0.01, 'grade of the hill, %');
   });
 
   it('fits the contract whatever the ride', () => {

@@ -8,38 +8,34 @@ import { metresADegree, northwards, storeOf } from '../../../../support/track-po
 const level = (points: number): number[] => new Array<number>(points).fill(0);
 
 describe('rideAlong()', () => {
-  it('finds no segment in nothing, in one point, or in one place', () => {
+  it('finds no distance in nothing, in one point, or in one place', () => {
     for (const points of [storeOf(), storeOf(northwards(100, [5])), storeOf(northwards(0, [5, 5, 5]))])
-      expect(rideAlong(points)).toMatchObject({ distanceKm: 0, segments: [], nodes: 0 });
+      expect(rideAlong(points)).toMatchObject({ distanceKm: 0, steps: 1, stepKm: 0 });
   });
 
   it('does not ride the gap between two segments', () => {
     const far = northwards(100, level(11)).map((point) => ({ ...point, lonDeg: 60 }));
     const track = rideAlong(storeOf(northwards(100, level(11)), far));
     expectNear(track.distanceKm, 2, 1e-9, 'distance, km');
-    expect(track.segments.map(({ firstPoint, lastPoint }) => [firstPoint, lastPoint])).toEqual([
-      [0, 10],
-      [11, 21],
-    ]);
-    expect(track.segments[1]!.startKm).toBe(track.segments[0]!.endKm);
+    expect(track.alongKm[11]).toBe(track.alongKm[10]);
   });
 
-  it('leaves out a segment of a single point', () => {
+  it('gives a segment of a single point no length', () => {
     const track = rideAlong(
       storeOf(northwards(100, level(3)), northwards(100, [0]), northwards(100, level(2))),
     );
-    expect(track.segments.map(({ firstPoint }) => firstPoint)).toEqual([0, 4]);
+    expectNear(track.distanceKm, 0.3, 1e-9, 'distance, km');
   });
 
-  it('cuts a segment into equal steps of about 20 m', () => {
-    const [segment] = rideAlong(storeOf(northwards(103.1, level(11)))).segments;
+  it('is cut into equal steps of about 20 m, over all its segments', () => {
+    const track = rideAlong(storeOf(northwards(103.1, level(6)), northwards(103.1, level(6))));
     // 1031 m hold 51.55 steps of 20 m, rounded to 52.
-    expect(segment!.steps).toBe(52);
-    expectNear(segment!.stepKm, 1.031 / 52, 1e-9, 'step, km');
+    expect(track.steps).toBe(52);
+    expectNear(track.stepKm, 1.031 / 52, 1e-9, 'step, km');
   });
 
-  it('cuts a short segment into one step', () => {
-    expect(rideAlong(storeOf(northwards(4, [0, 0]))).segments[0]!.steps).toBe(1);
+  it('is one step where it is short', () => {
+    expect(rideAlong(storeOf(northwards(4, [0, 0]))).steps).toBe(1);
   });
 
   it('never makes more steps than it may, however long the track', () => {
@@ -50,7 +46,7 @@ describe('rideAlong()', () => {
     }));
     const track = rideAlong(storeOf(poles));
     expectNear(track.distanceKm, (40 * 180 * metresADegree) / 1000, 1e-3, 'distance, km');
-    expect(track.nodes).toBe(500_001);
+    expect(track.steps).toBe(500_000);
   });
 
   it('is as long as its great circles together', () => {

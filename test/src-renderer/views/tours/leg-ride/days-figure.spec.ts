@@ -8,8 +8,8 @@ const finding = (shortDays: number): string =>
 
 describe('daysFinding()', () => {
   it.each([
-    [3, 'Falls short of 25.5 Wh on every day'],
-    [2, 'Falls short of 25.5 Wh on 2 of 3 days'],
+    [3, 'The hub alone falls short of 25.5 Wh on every day'],
+    [2, 'The hub alone falls short of 25.5 Wh on 2 of 3 days'],
     [0, 'The hub alone gives 25.5 Wh or more on every day'],
   ])('with %s short days says so', (shortDays, text) => {
     expect(finding(shortDays)).toBe(text);
@@ -19,11 +19,11 @@ describe('daysFinding()', () => {
 describe('daysFigure()', () => {
   const figure = daysFigure(legRide(), legHub(), 'en-GB');
 
-  it('sets each day against what the devices ask for', () => {
+  it('sets each day against what the devices need', () => {
     const { data } = figure.draw(palette);
     expect(data.labels).toEqual(['3 May', '4 May', '5 May']);
     expect(data.datasets.map(({ label, data: values }) => [label, values])).toEqual([
-      ['What the devices ask for', [25.5, 25.5, 25.5]],
+      ['What the devices need, at the hub’s plug', [25.5, 25.5, 25.5]],
       ['The hub', [11, 14, 17]],
     ]);
   });
@@ -32,8 +32,8 @@ describe('daysFigure()', () => {
     const { columns, rows } = figure.table();
     expect(columns).toEqual([
       'Date',
-      'Hub, Wh',
-      'What the devices ask for, Wh',
+      'Hub at the plug, Wh',
+      'What the devices need, at the hub’s plug, Wh',
       'Distance, km',
       'Speed, km/h',
     ]);

@@ -40,10 +40,23 @@ describe('elevationFigure()', () => {
     );
   });
 
+  it('calls a track level that neither climbs nor falls by a metre', () => {
+    const flat = trackFixture({ ascentM: 0, descentM: 0, heightsM: [420.2, 419.8, 420.1] });
+    expect(elevationFigure(flat, 'en-GB')?.title).toBe('Level at 420\u00a0m');
+  });
+
   it('draws the whole way and no more', () => {
     const drawing = elevationFigure(track)?.draw(palette);
     expect(drawing?.options?.scales?.['x']).toMatchObject({ type: 'linear', min: 0, max: 60 });
     expect(drawing?.data.datasets[0]?.data).toEqual(profileOf(track));
+  });
+
+  it('has heights in whole metres behind it', () => {
+    const rough = trackFixture({ distanceKm: 1, heightsM: [299.6, 300.49] });
+    expect(elevationFigure(rough)?.table().rows).toEqual([
+      [0, 300],
+      [1, 300],
+    ]);
   });
 
   it('has distance and height behind it', () => {

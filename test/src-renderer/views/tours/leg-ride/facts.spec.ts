@@ -11,7 +11,7 @@ const facts = (change: Partial<LegRide> = {}): Record<string, string> => {
 
 const need = {
   'Where your power goes': '100 W: air 52, rolling 30, slopes 6, bearings and chain 5, hub 4, brakes 3',
-  'What the devices ask for': '25.5 Wh a day',
+  'What the devices need, at the hub’s plug': '25.5 Wh a day',
 };
 const braking = 'Riding time at the fastest downhill, braking';
 
@@ -45,6 +45,12 @@ describe('rideFacts()', () => {
   it('leaves out the kinds of day where all days are alike', () => {
     const names = Object.keys(facts({ hub: legHub({ daysWh: null }) }));
     expect(names).not.toContain('A slow day, a usual day, a good day');
+  });
+
+  it('gives one figure where the kinds of day come to the same', () => {
+    const given = facts({ hub: legHub({ daysWh: { p10: 13.8, p50: 14, p90: 14.3 } }) });
+    expect(given['A slow, a usual and a good day alike']).toBe('14 Wh');
+    expect(Object.keys(given)).not.toContain('A slow day, a usual day, a good day');
   });
 
   it('gives no start speed where the converter has none', () => {

@@ -21,7 +21,7 @@ describe('dragMinADay()', () => {
 describe('rideFinding()', () => {
   it('says that nothing takes the power of a hub alone', () => {
     expect(finding({ hub: legHub({ converter: null, meanWhADay: 0 }), on: null })).toBe(
-      'Nothing takes the hub’s power, and its drag costs 2 min a day; the grams of the kit cost 2 min more',
+      'Nothing takes the hub’s power, and the hub’s drag costs 2 min a day; the grams of the kit cost 2 min more',
     );
   });
 
@@ -31,18 +31,18 @@ describe('rideFinding()', () => {
     );
   });
 
-  it('gives no share where the devices ask for nothing', () => {
-    expect(finding({ needWhADay: 0 })).toMatch(/^The hub gives 14 Wh on a mean day, and its drag/);
+  it('gives no share where the devices need nothing', () => {
+    expect(finding({ needWhADay: 0 })).toMatch(/^The hub gives 14 Wh on a mean day, and the hub’s drag/);
   });
 
   it('sets what the hub gives against what it costs', () => {
     expect(finding()).toBe(
-      'The hub gives 14 Wh on a mean day, 55 % of what the devices ask for, and its drag costs 8 min a day; the grams of the kit cost 2 min more',
+      'The hub gives 14 Wh on a mean day, 55 % of what the devices need at its plug, and the hub’s drag costs 8 min a day; the grams of the kit cost 2 min more',
     );
   });
 
   it('says when the grams help on a leg that falls', () => {
-    expect(finding({ loaded: pace(-0.5) })).toMatch(/the grams of the kit save 0.5 min of it$/);
+    expect(finding({ loaded: pace(-0.5) })).toMatch(/the grams of the kit save 0.5 min$/);
   });
 
   it('gives grams and minutes without a hub', () => {

@@ -23,6 +23,10 @@ describe('timeCost()', () => {
     expect(cost(-1.24, 'cost')).toBe('save 1.2 min a day');
   });
 
+  it('ends with the figure where nothing follows it', () => {
+    expect(plain(timeCost({ minutes: -0.2, verb: 'cost', after: '' }, 'en-GB'))).toBe('save 0.2 min');
+  });
+
   it('says what is lost', () => {
     expect(cost(8.31)).toBe('costs 8.3 min a day');
     expect(cost(12.4, 'cost')).toBe('cost 12 min a day');

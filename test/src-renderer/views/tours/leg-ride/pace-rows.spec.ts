@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { paceRows } from '../../../../../src-renderer/views/tours/leg-ride/pace-rows.ts';
-import { legRide, pace } from '../../../support/fake-leg-ride.ts';
+import { legHub, legRide, pace } from '../../../support/fake-leg-ride.ts';
 
 describe('paceRows()', () => {
   it('draws no bar at all where nothing is later', () => {
@@ -12,8 +12,17 @@ describe('paceRows()', () => {
     expect(paceRows(legRide({ loaded: pace(-3) })).map(({ share }) => share)).toEqual([0, 0, 0.4, 1]);
   });
 
+  it('has one row for a hub that nothing takes power from', () => {
+    const rows = paceRows(legRide({ hub: legHub({ converter: null }), off: pace(4), on: pace(4) }));
+    expect(rows.map(({ name, pace: { laterMinADay } }) => [name, laterMinADay])).toEqual([
+      ['Without the kit', 0],
+      ['With its grams', 2],
+      ['Whole kit, hub turning', 4],
+    ]);
+  });
+
   it('leaves the hub out where there is none', () => {
-    const rows = paceRows(legRide({ off: null, on: null }));
+    const rows = paceRows(legRide({ hub: null, off: null, on: null }));
     expect(rows.map(({ name }) => name)).toEqual(['Without the kit', 'With its grams']);
   });
 
@@ -22,8 +31,8 @@ describe('paceRows()', () => {
     expect(rows.map(({ name }) => name)).toEqual([
       'Without the kit',
       'With its grams',
-      'Hub switched off',
-      'Hub charging',
+      'Whole kit, hub switched off',
+      'Whole kit, hub charging',
     ]);
     expect(rows.map(({ pace }) => pace.laterMinADay)).toEqual([0, 2, 4, 10]);
     expect(rows.map(({ share }) => share)).toEqual([0, 0.2, 0.4, 1]);

@@ -44,12 +44,18 @@ describe('drawSpeeds()', () => {
     const lines = drawing().data.datasets.slice(1);
     expect(lines.map(({ label }) => label)).toEqual([
       'Power at the plug',
-      'Drag, charging',
-      'Drag, switched off',
+      'Hub’s drag, charging',
+      'Hub’s drag, switched off',
     ]);
     expect(lines.map((line) => 'yAxisID' in line && line.yAxisID)).toEqual(['watts', 'watts', 'watts']);
     const { speedKmh, onW } = legHub().curve[1]!;
     expect(lines[1]?.data[1]).toEqual({ x: speedKmh, y: onW });
+  });
+
+  it('draws one line of drag for a hub that only turns', () => {
+    const [line, ...more] = drawing(legHub({ converter: null })).data.datasets.slice(1);
+    const { speedKmh, offW } = legHub().curve[1]!;
+    expect([line?.label, line?.data[1], more]).toEqual(['Hub’s drag', { x: speedKmh, y: offW }, []]);
   });
 
   it('tells lines of one colour apart by their dashes', () => {

@@ -28,9 +28,9 @@ describe('speedFigure()', () => {
       columns: [
         'Speed, km/h',
         'Riding time, %',
-        'Power at the plug, W',
-        'Drag, charging, W',
-        'Drag, switched off, W',
+        'Power at the plug, at the middle of the band, W',
+        'Hub’s drag, charging, at the middle of the band, W',
+        'Hub’s drag, switched off, at the middle of the band, W',
       ],
       rows: [
         ['0 to 10', 25, 1, 2.5, 1],
@@ -38,5 +38,11 @@ describe('speedFigure()', () => {
       ],
     });
     expect(legend).toHaveLength(4);
+  });
+
+  it('speaks of drag alone for a hub that only turns', () => {
+    const { subtitle, legend } = speedFigure({ speeds, hub: legHub({ converter: null }) }, 'en-GB');
+    expect(subtitle).toBe('Bars: riding time by speed, % (left). Line: drag of the hub by speed, W (right).');
+    expect(legend.map(({ label }) => label)).toEqual(['Riding time', 'Hub’s drag']);
   });
 });

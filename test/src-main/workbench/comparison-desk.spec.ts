@@ -1,0 +1,147 @@
+import { describe, expect, it } from 'vitest';
+import { mostScenariosCompared } from '../../../shared-types/scenario.ts';
+import { listScenarios, removeScenario, saveScenario } from '../../../src-main/catalogue/scenarios.ts';
+import { listTours, saveTour } from '../../../src-main/catalogue/tours.ts';
+import type { ScenarioResult } from '../../../shared-types/comparison.ts';
+import { createComparisonDesk } from '../../../src-main/workbench/comparison-desk.ts';
+import { scenarioWorker, type ComparisonGround } from '../../../src-main/workbench/scenario-job.ts';
+import type { Simulator } from '../../../src-main/workbench/simulator.ts';
+import { simulatorHere } from '../../support/simulator-here.ts';
+import { openedDemo } from '../catalogue/temporary-catalogue.ts';
+
+/** A simulator whose runs go on when the test says so. */
+function heldSimulator() {
+  const runs: {
+    readonly ground: ComparisonGround;
+    readonly ids: readonly string[];
+    readonly onProgress: (share: number) => void;
+    readonly finish: () => void;
+    readonly fail: (fault: Error) => void;
+  }[] = [];
+  const simulator: Simulator = {
+    start: (ground, scenarios, onProgress) => {
+      const { promise, resolve, reject } = Promise.withResolvers<readonly ScenarioResult[] | null>();
+      const doJob = scenarioWorker();
+      const finish = (): void =>
+        resolve(scenarios.map((scenario) => doJob({ ...ground, scenario }, () => undefined)));
+      runs.push({ ground, ids: scenarios.map(({ id }) => id), onProgress, finish, fail: reject });
+      return { results: promise, cancel: () => resolve(null) };
+    },
+    close: () => undefined,
+  };
+  return { simulator, runs };
+}
+
+function setup() {
+  const catalogue = openedDemo();
+  const held = heldSimulator();
+  return { catalogue, ...held, desk: createComparisonDesk(catalogue, held.simulator) };
+}
+
+const oneScenario = ['demo-banks'];
+
+describe('a comparison desk', { timeout: 30_000 }, () => {
+  it('knows no run that was never started', () => {
+    const { desk } = setup();
+    expect(desk.progress('a')).toBeNull();
+    expect(desk.cancel('a')).toBe(false);
+  });
+
+  it.each([
+    { what: 'tour', tourId: 'gone', scenarioIds: null, named: 'That tour is not in the catalogue' },
+    {
+      what: 'scenario',
+      tourId: 'demo-tour',
+      scenarioIds: ['demo-banks', 'gone'],
+      named: 'The scenario gone is not in the catalogue',
+    },
+  ])('starts nothing for a $what that is not there', async ({ tourId, scenarioIds, named }) => {
+    const { desk, runs } = setup();
+    expect(await desk.run('a', tourId, scenarioIds)).toMatchObject({
+      ...{ ok: false, error: { code: 'not-found', message: expect.stringContaining(named) as string } },
+    });
+    expect(runs).toEqual([]);
+    expect(desk.progress('a')).toBeNull();
+  });
+
+  it('says that a run of that name is under way, and lets it be', async () => {
+    const { desk, runs } = setup();
+    const first = desk.run('a', 'demo-tour', oneScenario);
+    expect(await desk.run('a', 'demo-tour', oneScenario)).toMatchObject({
+      ...{
+        ok: false,
+        error: { code: 'in-use', message: expect.stringContaining('a is under way') as string },
+      },
+    });
+    expect(runs).toHaveLength(1);
+    runs[0]!.finish();
+    expect(await first).toMatchObject({ ok: true });
+  });
+
+  it('answers `cancelled` when it is cancelled, and knows the run no more', async () => {
+    const { desk } = setup();
+    const run = desk.run('a', 'demo-tour', oneScenario);
+    expect(desk.cancel('a')).toBe(true);
+    expect(await run).toMatchObject({ ok: false, error: { code: 'cancelled', fields: [] } });
+    expect(desk.progress('a')).toBeNull();
+    expect(desk.cancel('a')).toBe(false);
+  });
+
+  it('passes on a fault, and can be asked again', async () => {
+    const { desk, runs } = setup();
+    const run = desk.run('a', 'demo-tour', oneScenario);
+    runs[0]!.fail(new Error('A worker broke.'));
+    await expect(run).rejects.toThrow('A worker broke.');
+    expect(desk.progress('a')).toBeNull();
+    const again = desk.run('a', 'demo-tour', oneScenario);
+    runs[1]!.finish();
+    expect(await again).toMatchObject({ ok: true });
+  });
+
+  it('knows how far each run is, and cancels the one named', async () => {
+    const { desk, runs } = setup();
+    const [a, b] = [desk.run('a', 'demo-tour', oneScenario), desk.run('b', 'demo-tour', oneScenario)];
+    expect([desk.progress('a'), desk.progress('b')]).toEqual([0, 0]);
+    runs[1]!.onProgress(0.4);
+    expect([desk.progress('a'), desk.progress('b')]).toEqual([0, 0.4]);
+    desk.cancel('a');
+    runs[1]!.finish();
+    expect(await a).toMatchObject({ ok: false });
+    expect(await b).toMatchObject({ ok: true });
+    // A late word of a run that is over is no run.
+    runs[1]!.onProgress(0.9);
+    expect(desk.progress('b')).toBeNull();
+  });
+
+  it('never hands two runs of one name to the workers as the same', async () => {
+    const { desk, runs, catalogue } = setup();
+    const [{ id, ...tour }] = listTours(catalogue.read) as [ReturnType<typeof listTours>[number]];
+    const first = desk.run('a', id, oneScenario);
+    runs[0]!.finish();
+    await first;
+    saveTour(catalogue.write, { ...tour, riderW: tour.riderW + 50 }, id);
+    const second = desk.run('a', id, oneScenario);
+    runs[1]!.finish();
+    await second;
+    expect(runs[1]!.ground.tour.riderW).toBe(tour.riderW + 50);
+    expect(runs[1]!.ground.runId).not.toBe(runs[0]!.ground.runId);
+  });
+
+  it('takes all scenarios up to the most one comparison takes', () => {
+    const { desk, runs, catalogue } = setup();
+    const [{ id: _, ...draft }] = listScenarios(catalogue.read) as [ReturnType<typeof listScenarios>[number]];
+    for (let more = 0; more < mostScenariosCompared; more += 1)
+      saveScenario(catalogue.write, { ...draft, label: `More ${more}` });
+    void desk.run('a', 'demo-tour', null);
+    expect(runs[0]!.ids).toHaveLength(mostScenariosCompared);
+    desk.cancel('a');
+  });
+
+  it('compares nothing where there is nothing to compare', async () => {
+    const { catalogue } = setup();
+    for (const { id } of listScenarios(catalogue.read)) removeScenario(catalogue.write, id);
+    const desk = createComparisonDesk(catalogue, simulatorHere());
+    const outcome = await desk.run('a', 'demo-tour', null);
+    expect(outcome).toMatchObject({ ok: true, value: { scenarios: [], scores: [] } });
+  });
+});

@@ -1,0 +1,29 @@
+import { demoItems, demoScenarios, demoSettings, demoTours } from '../../db/demo/demo.ts';
+import type { Scenario } from '../../shared-types/scenario.ts';
+import { readStations } from '../../src-main/catalogue/stations.ts';
+import { longestSunshineH } from '../../src-main/workbench/longest-sunshine.ts';
+import type { ComparisonGround } from '../../src-main/workbench/scenario-job.ts';
+
+/** Enough histories to differ from one another, few enough for a quick test. */
+const fewHistories = 30;
+
+/** The demo as a comparison takes it, with few histories. */
+export function demoGround(changes: Partial<ComparisonGround> = {}): ComparisonGround {
+  return {
+    runId: 'a-run',
+    tour: demoTours[0]!,
+    items: demoItems,
+    stations: readStations(longestSunshineH),
+    settings: withHistories(fewHistories),
+    ...changes,
+  };
+}
+
+/** The demo's settings with another number of histories. */
+export function withHistories(histories: number): ComparisonGround['settings'] {
+  return { ...demoSettings, sky: { ...demoSettings.sky, histories } };
+}
+
+export function demoScenario(id: 'demo-banks' | 'demo-panel' | 'demo-hub'): Scenario {
+  return demoScenarios.find((scenario) => scenario.id === id)!;
+}
