@@ -30,7 +30,7 @@ export interface EnergyMargin {
   readonly capped: boolean;
   /** What would run flat first just above the margin, and when in the middle of the histories that fail there. */
   readonly limitedBy: Shortfall | null;
-  /** The margin carried in half of the histories; at least `value`. */
+  /** The margin carried in half of the histories, an estimate from some of them; at least `value`. */
   readonly usual: number;
   readonly usualCapped: boolean;
 }

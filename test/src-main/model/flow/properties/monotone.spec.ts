@@ -7,9 +7,9 @@ import { anyTouringRun, flowRun, type Outside } from '../../../../support/random
 
 /*
  * What helps never hurts: on kits a rider could carry, in warm air, with must-haves before nice-to-haves. The rules serve in
- * order of need, so a change can turn who is served first; in 10,000 pairs of random tours one history in a thousand lost
- * more than the tolerance by it, at most 0.08 of planned use, and the seed is fixed so that the test tells of a change. Nothing
- * is shrunk: it would take minutes.
+ * order of need, so a change can turn who is served first: of 10,000 pairs of random tours a handful lost more than a point
+ * by it, at most 0.14 of planned use. The seed is fixed so that the test tells of a change. Nothing is shrunk: it would take
+ * minutes.
  */
 const tolerance = 0.03;
 /** Thousands of walks, on a busy machine. */
