@@ -37,7 +37,7 @@ export const sinkPort = port.extend({ cable });
 export type SinkPort = z.infer<typeof sinkPort>;
 
 /** Most power of a C to C cable that is not marked for 5 A, W: 20 V 3 A (IEC 62680-1-2). */
-const unmarkedCableW = 60;
+export const unmarkedCableW = 60;
 
 const usualPlug: Readonly<Record<PortStandard, Cable>> = {
   'usb-2': 'a-plug',

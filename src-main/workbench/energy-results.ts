@@ -9,7 +9,8 @@ import type {
   Spread,
   StoredCourse,
 } from '../../shared-types/comparison.ts';
-import { dayAccounts, deviceAccounts, type DayAccount } from '../model/flow/record/accounts.ts';
+import { dayAccounts, deviceAccounts } from '../model/flow/record/accounts.ts';
+import { meanOverTourWh } from '../model/flow/record/over-tour.ts';
 import type { TourRecord } from '../model/flow/record/recorder.ts';
 import { wilsonInterval } from '../model/flow/risk.ts';
 import { middleOf, type Simulation } from '../model/flow/simulate.ts';
@@ -131,12 +132,6 @@ function rowOf<K extends string>(
 
 /** Share of what panel and hub had to give that found no room; 0 without either. */
 export function spilledShareOf(record: TourRecord): number {
-  const sum = (account: DayAccount): number => {
-    let all = 0;
-    for (let at = dayAccounts.indexOf(account); at < record.days.length; at += dayAccounts.length)
-      all += record.days[at]!;
-    return all;
-  };
-  const given = sum('panel') + sum('hub');
-  return given > 0 ? sum('spilled') / given : 0;
+  const given = meanOverTourWh(record, 'panel') + meanOverTourWh(record, 'hub');
+  return given > 0 ? meanOverTourWh(record, 'spilled') / given : 0;
 }

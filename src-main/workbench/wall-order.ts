@@ -1,7 +1,7 @@
 import type { WallOrderChange } from '../../shared-types/comparison.ts';
-import { dayAccounts, indexOf, type DayAccount } from '../model/flow/record/accounts.ts';
+import type { DayAccount } from '../model/flow/record/accounts.ts';
+import { meanOverTourWh } from '../model/flow/record/over-tour.ts';
 import { recordHistories } from '../model/flow/record/record-histories.ts';
-import type { TourRecord } from '../model/flow/record/recorder.ts';
 import type { ReadyScenario } from './simulate-scenario.ts';
 
 /** Histories that settle the difference between two orders: they are walked in pairs. */
@@ -24,13 +24,4 @@ export function wallOrderChange(
     lostWh: change('lost'),
     unservedWh: change('unserved'),
   };
-}
-
-const accountAt = indexOf(dayAccounts);
-
-/** An account over the whole tour, the mean over the histories, Wh. */
-function meanOverTourWh({ days, histories }: TourRecord, account: DayAccount): number {
-  let sum = 0;
-  for (let at = accountAt[account]; at < days.length; at += dayAccounts.length) sum += days[at]!;
-  return sum / histories;
 }

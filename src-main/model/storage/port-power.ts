@@ -1,4 +1,10 @@
-import type { Cable, Port, PortStandard, SinkPort } from '../../../shared-types/port.ts';
+import {
+  unmarkedCableW,
+  type Cable,
+  type Port,
+  type PortStandard,
+  type SinkPort,
+} from '../../../shared-types/port.ts';
 
 /**
  * Most power each standard settles on, W: USB 2.0 0.5 A, USB 3.x 0.9 A, Battery Charging 1.2 1.5 A, Type-C Current 1.5
@@ -17,7 +23,11 @@ export const standardLimitW: Readonly<Record<PortStandard, number>> = {
  * Most power a cable passes, W: anything but 5 V needs Power Delivery, which an A plug has not, so 5 V 3 A; C to C 20 V
  * 3 A; only a cable marked for it 48 V 5 A (IEC 63002 cl. 4.5, IEC 62680-1-2 and -1-3).
  */
-export const cableLimitW: Readonly<Record<Cable, number>> = { 'a-plug': 15, 'c-3a': 60, 'c-5a': 240 };
+export const cableLimitW: Readonly<Record<Cable, number>> = {
+  'a-plug': 15,
+  'c-3a': unmarkedCableW,
+  'c-5a': 240,
+};
 
 /** Most power a source gives, W: its own, within its standard. */
 export function sourceLimitW({ powerW, standard }: Port): number {
