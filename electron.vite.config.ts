@@ -14,7 +14,7 @@ export default defineConfig({
           loopback: resolve(here, 'src-main/hosts/loopback/main.ts'),
           start: resolve(here, 'src-main/hosts/start.ts'),
           demo: resolve(here, 'src-main/hosts/demo.ts'),
-          'scenario-worker': resolve(here, 'src-main/workers/scenario-worker.ts'),
+          worker: resolve(here, 'src-main/workers/worker.ts'),
         },
       },
     },

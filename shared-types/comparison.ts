@@ -1,3 +1,5 @@
+import type { AirCheck } from './air-check.ts';
+import type { LimitName } from './limits.ts';
 import type { Criterion } from './settings.ts';
 import type { Money } from './money.ts';
 import type { ItemKind } from './item.ts';
@@ -57,11 +59,40 @@ export interface CostLine {
   readonly whole: Money;
 }
 
-/** To buy now: owned items cost nothing. Amounts in another currency are named, never converted. */
+/** Nights of a tour that must have a wall for the plan to be carried, and what they cost. */
+export interface PaidNights {
+  readonly nights: number;
+  /** In the currency of the rider's price of a night; null where the settings hold no price. */
+  readonly cost: Money | null;
+}
+
+/** Amounts of a cost in other currencies than the rider's, one a currency: named, never converted. */
+export interface CostApart {
+  readonly building: readonly Money[];
+  readonly resale: readonly Money[];
+  readonly perTourDay: readonly Money[];
+}
+
+/** What a kit costs. */
 export interface Cost {
+  /** To buy now: owned items cost nothing. */
   readonly toBuy: Money;
+  /** Of what is to buy: what it takes to fit it (a hub: rim, spokes and labour). */
+  readonly building: Money;
+  /** The price of all that is carried, owned or not. */
   readonly whole: Money;
+  /** What all that is carried fetches when it is done with, where known; owned or not. */
+  readonly resale: Money;
+  /**
+   * The equivalent annual cost of all that is carried, owned or not, shared among the touring days of a year; rounded to the
+   * minor unit, and below 0 where the kit fetches more than it cost.
+   */
+  readonly perTourDay: Money;
+  /** null where even a wall every night does not carry the plan. */
+  readonly paidNights: PaidNights | null;
+  /** Of what is to buy. */
   readonly notConverted: readonly Money[];
+  readonly apart: CostApart;
   readonly lines: readonly CostLine[];
 }
 
@@ -169,19 +200,42 @@ export interface Assumption {
   readonly source: string;
 }
 
-/** The four figures of a scenario as the scorecard takes them. */
+/** The figures of a scenario as the scorecard takes them; one that is not known is NaN. */
 export type CriterionValues = Readonly<Record<Criterion, number>>;
+
+/** A second opinion on the ranking: nearness to the best of every figure, 0..1, and the rank by it. */
+export interface Topsis {
+  readonly closeness: number;
+  /** 1 is best; among what the rider's limits leave, and what is unacceptable behind what is not. */
+  readonly rank: number;
+}
+
+/** A limit of the rider's that a scenario passes, in words with both figures: `costs 420 EUR, your limit is 300 EUR`. */
+export interface Exclusion {
+  readonly limit: LimitName;
+  readonly text: string;
+}
 
 export interface ScoredRow {
   readonly id: string;
-  /** 1 is best; equal scores share a rank. What is unacceptable ranks behind all that is not. */
+  /**
+   * 1 is best; equal scores share a rank. What is unacceptable ranks behind all that is not, what is not known behind that, and
+   * what a limit leaves out last.
+   */
   readonly rank: number;
   readonly score: number;
-  readonly parts: CriterionValues;
+  /** By criterion that the rider counts: 1 at "fully satisfied", 0 at "unacceptable". */
+  readonly parts: Readonly<Partial<Record<Criterion, number>>>;
   /** Criteria in which the value lies beyond the rider's own "unacceptable". */
   readonly unacceptable: readonly Criterion[];
-  /** A scenario at least as good in every criterion and better in one; null when there is none. */
+  /** Criteria that count and whose value is not known. */
+  readonly notKnown: readonly Criterion[];
+  /** Limits that leave it out of the choice; none as a rule. */
+  readonly excludedBy: readonly Exclusion[];
+  /** A scenario within the limits, at least as good in every criterion that counts and better in one; null when there is none. */
   readonly dominatedBy: string | null;
+  /** null for what a limit leaves out: it is no part of the choice. */
+  readonly topsis: Topsis | null;
 }
 
 /** One line of what a generator hub really costs. */
@@ -214,6 +268,7 @@ export interface ScenarioResult {
   readonly mass: Mass;
   /** null without a generator hub. */
   readonly hubCost: HubCost | null;
+  readonly air: AirCheck;
   readonly margin: EnergyMargin;
   readonly risk: FlatRisk;
   /** null when no history has a flat must-have. */
@@ -229,6 +284,21 @@ export interface ScenarioResult {
   readonly wallOrder: WallOrderChange | null;
   readonly legs: readonly LegYield[];
   readonly assumptions: readonly Assumption[];
+}
+
+/** One change that was tried on a scenario, and the energy margin with it. */
+export interface Remedy {
+  readonly margin: number;
+  readonly capped: boolean;
+}
+
+/** What would let the nearest scenario carry the plan when none does, each tried alone. */
+export interface Remedies {
+  readonly scenarioId: string;
+  /** One more night with a wall, after a day of the tour; null when every night has one. */
+  readonly moreNight: (Remedy & { readonly afterDay: number }) | null;
+  /** One more item of the catalogue each, with what it needs to work. */
+  readonly items: readonly (Remedy & { readonly label: string })[];
 }
 
 /** A sentence with the figures it rests on already inside it. */
@@ -248,11 +318,15 @@ export interface Comparison {
     readonly demandWhPerDay: number;
   };
   readonly currency: string;
+  /** No bank, panel, hub, converter or charger is owned yet. */
+  readonly ownsNoKit: boolean;
   readonly histories: number;
   readonly seed: number;
   /** Share of the histories that the energy margin is to hold in. */
   readonly confidence: number;
   readonly advice: Advice;
+  /** null when a scenario carries the plan. */
+  readonly remedies: Remedies | null;
   /** In order of rank. */
   readonly scenarios: readonly ScenarioResult[];
   readonly scores: readonly ScoredRow[];

@@ -1,16 +1,21 @@
 import { z } from 'zod';
+import type { BreakEvenMap } from './break-even.ts';
 import type { ClimateSource, Station } from './climate.ts';
 import type { Advice, Comparison, ScoredRow } from './comparison.ts';
 import { count, id, label } from './field.ts';
 import { itemDraft, type Item } from './item.ts';
 import { itemState } from './item-common.ts';
+import { kitSearchRequest, type KitSearchResult } from './kit-search.ts';
 import type { LegRide } from './leg-ride.ts';
 import { lying, sunBy, type LegSun } from './leg-sun.ts';
 import type { Outcome } from './outcome.ts';
 import { mostScenariosCompared, scenarioDraft, type Scenario } from './scenario.ts';
 import { preferences, settings, type Settings } from './settings.ts';
+import { stopSituation, type StopPlan } from './stop-plan.ts';
+import type { Swings } from './swings.ts';
 import { tourDraft, type Tour } from './tour.ts';
 import type { TrackProfile } from './track.ts';
+import { upgradeQuestion, type Upgrade } from './upgrade.ts';
 
 /** One call: the schema its input must pass and, as a type only, what it answers. */
 export interface Call<Input extends z.ZodType, Result> {
@@ -128,6 +133,9 @@ export const contract = {
   'settings.get': call<Settings>()(nothing),
   'settings.save': call<Settings>()(z.strictObject({ settings })),
   'stations.list': call<readonly Station[]>()(nothing),
+  /** How far a long run is, 0..1; null when none of that name is under way. */
+  'runs.progress': call<{ readonly share: number | null }>()(z.strictObject({ runId: id })),
+  'runs.cancel': call<{ readonly cancelled: boolean }>()(z.strictObject({ runId: id })),
   /**
    * Simulates the tour under each scenario (all of them when `scenarioIds` is null) and ranks them. The caller names the
    * run, to ask how far it is and to cancel it; a cancelled run answers `cancelled`.
@@ -139,13 +147,44 @@ export const contract = {
       scenarioIds: z.nullable(z.array(id).min(1).max(mostScenariosCompared)),
     }),
   ),
-  /** How far a run is, 0..1; null when no run of that name is under way. */
-  'comparison.progress': call<{ readonly share: number | null }>()(z.strictObject({ runId: id })),
-  'comparison.cancel': call<{ readonly cancelled: boolean }>()(z.strictObject({ runId: id })),
   /** Ranks the scenarios of the last run anew under other weights and limits; simulates nothing. */
   'comparison.rank': call<{ readonly scores: readonly ScoredRow[]; readonly advice: Advice }>()(
     z.strictObject({ tourId: id, preferences }),
   ),
+  /** Finds the kits that no other beats. A search that is stopped answers what it has found, not complete. */
+  'kits.search': call<KitSearchResult>()(kitSearchRequest.extend({ runId: id })),
+  /** What a search under way has found; null when none of that name is. */
+  'kits.soFar': call<{ readonly result: KitSearchResult | null }>()(z.strictObject({ runId: id })),
+  /**
+   * Draws which scenario wins on one leg, by the length of a tour and the days between its walls; a long run as a comparison
+   * is. When only weights or limits changed since the last map it answers at once.
+   */
+  'outlook.map': call<BreakEvenMap>()(
+    z.strictObject({
+      runId: id,
+      tourId: id,
+      leg: legNumber,
+      scenarioIds: z.nullable(z.array(id).min(1).max(mostScenariosCompared)),
+    }),
+  ),
+  /**
+   * Moves each assumption alone from its low to its high, and finds where the first of the plan gives up its place; a long run
+   * as a comparison is. Asked again under other weights or limits, it walks only what is new.
+   */
+  'outlook.swings': call<Swings>()(
+    z.strictObject({
+      runId: id,
+      tourId: id,
+      scenarioIds: z.nullable(z.array(id).min(2).max(mostScenariosCompared)),
+      preferences,
+    }),
+  ),
+  /** Ranks the last map anew under other weights and limits; walks nothing. */
+  'outlook.rankMap': call<BreakEvenMap>()(z.strictObject({ tourId: id, leg: legNumber, preferences })),
+  /** Checks a change of the kit on every tour asked for, on the same histories before and after; a long run as a comparison is. */
+  'upgrade.check': call<Upgrade>()(upgradeQuestion.extend({ runId: id })),
+  /** Plans what to plug in when at a stop with a wall; at once. */
+  'stops.plan': call<StopPlan>()(stopSituation),
   'sheet.save': call<Delivery>()(
     z.strictObject({
       tourId: id,

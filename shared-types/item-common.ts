@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import { z } from 'zod';
 import { choice, count, label, note, quantity } from './field.ts';
 import { money } from './money.ts';
 
@@ -28,6 +28,17 @@ export const itemCommon = {
   quantity: count({ label: 'Quantity', min: 1, max: 99 }),
   massG: quantity({ label: 'Mass of one', unit: 'g', min: 0, max: 20_000 }),
   price: money,
+  lifeYears: z.nullable(
+    quantity({
+      label: 'Life',
+      unit: 'years',
+      min: 0.5,
+      max: 50,
+      step: 0.5,
+      hint: 'From new to done with. Left empty, the usual life of its kind.',
+    }),
+  ),
+  resale: z.nullable(money),
   mount,
   notes: note({ label: 'Notes' }),
 };

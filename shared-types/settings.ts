@@ -1,36 +1,60 @@
 import { z } from 'zod';
-import { choice, count, id, quantity, share } from './field.ts';
+import { choice, count, flag, id, quantity, share } from './field.ts';
+import { frontLoad } from './front-load.ts';
+import { limits } from './limits.ts';
+import { moneySettings } from './money-settings.ts';
 import { currencyCode } from './money.ts';
 
-/** The criteria of the scorecard. `lower` or `higher` is better. */
+/** The criteria of the scorecard. `lower` or `higher` is better; an `extra` counts only where the rider says so. */
 export const criteria = {
-  cost: { label: 'To buy', better: 'lower' },
-  grams: { label: 'Grams carried', better: 'lower' },
-  frontWheelGrams: { label: 'On the front wheel', better: 'lower' },
-  margin: { label: 'Energy margin', better: 'higher' },
+  cost: { label: 'To buy', better: 'lower', extra: false },
+  grams: { label: 'Grams carried', better: 'lower', extra: false },
+  frontWheelGrams: { label: 'On the front wheel', better: 'lower', extra: false },
+  margin: { label: 'Energy margin', better: 'higher', extra: false },
+  risk: { label: 'Risk of a flat must-have', better: 'lower', extra: true },
+  minutesLost: { label: 'Minutes lost a day', better: 'lower', extra: true },
+  daysWithoutWall: { label: 'Days without a wall', better: 'higher', extra: true },
 } as const;
 export type Criterion = keyof typeof criteria;
 export const criterionNames = Object.keys(criteria) as Criterion[];
 
+const bounds = { error: 'a number' };
+const largestBound = 1e6;
+
 /**
  * The rider's own scale of one criterion: at `satisfied` nothing better is wanted (1), at `unacceptable` nothing is left (0).
- * Cost is in major units of the settings' currency, grams in g, margin as a share (0.3 is +30 %).
+ * Cost is in major units of the settings' currency, grams in g, margin and risk as shares (0.3 is 30 %), minutes and days as
+ * they are.
  */
-const bounds = { error: 'a number' };
-const scale = z
-  .strictObject({
-    weight: share({ label: 'Weight' }),
-    satisfied: z.number(bounds).min(-1e6, bounds).max(1e6, bounds),
-    unacceptable: z.number(bounds).min(-1e6, bounds).max(1e6, bounds),
-  })
-  .refine(({ satisfied, unacceptable }) => satisfied !== unacceptable, {
-    path: ['unacceptable'],
-    error: 'a value other than "fully satisfied"',
-  });
-export type CriterionScale = z.infer<typeof scale>;
+const scaleParts = {
+  weight: share({ label: 'Weight' }),
+  satisfied: z.number(bounds).min(-largestBound, bounds).max(largestBound, bounds),
+  unacceptable: z.number(bounds).min(-largestBound, bounds).max(largestBound, bounds),
+};
+const hasExtent = ({ satisfied, unacceptable }: CriterionScale): boolean => satisfied !== unacceptable;
+const noExtent = { path: ['unacceptable'], error: 'a value other than "fully satisfied"' };
+const scale = z.strictObject(scaleParts).refine(hasExtent, noExtent);
+const extraScale = z
+  .strictObject({ ...scaleParts, counted: flag({ label: 'Counts' }) })
+  .refine(hasExtent, noExtent);
+export interface CriterionScale {
+  readonly weight: number;
+  readonly satisfied: number;
+  readonly unacceptable: number;
+}
+export type ExtraScale = z.infer<typeof extraScale>;
 
 export const preferences = z
-  .strictObject({ cost: scale, grams: scale, frontWheelGrams: scale, margin: scale })
+  .strictObject({
+    cost: scale,
+    grams: scale,
+    frontWheelGrams: scale,
+    margin: scale,
+    risk: extraScale,
+    minutesLost: extraScale,
+    daysWithoutWall: extraScale,
+    limits,
+  })
   .superRefine((value, context) => {
     for (const name of criterionNames) {
       const { satisfied, unacceptable } = value[name];
@@ -43,7 +67,7 @@ export const preferences = z
         });
       }
     }
-    if (criterionNames.every((name) => value[name].weight === 0)) {
+    if (countedCriteria(value).every((name) => value[name].weight === 0)) {
       context.addIssue({
         code: 'custom',
         path: ['margin', 'weight'],
@@ -52,6 +76,21 @@ export const preferences = z
     }
   });
 export type Preferences = z.infer<typeof preferences>;
+
+/** The criteria that take part in score, marks and dominance: the four of the core, and the extras that the rider counts. */
+export function countedCriteria(preferences: Preferences): readonly Criterion[] {
+  return criterionNames.filter((name) => {
+    const own: CriterionScale | ExtraScale = preferences[name];
+    return !('counted' in own) || own.counted;
+  });
+}
+
+/** The extras of a new catalogue: not counted, on scales to start from (common practice, no source). */
+export const usualExtras: Readonly<Pick<Preferences, 'risk' | 'minutesLost' | 'daysWithoutWall'>> = {
+  risk: { counted: false, weight: 0.2, satisfied: 0, unacceptable: 0.1 },
+  minutesLost: { counted: false, weight: 0.2, satisfied: 0, unacceptable: 20 },
+  daysWithoutWall: { counted: false, weight: 0.2, satisfied: 7, unacceptable: 2 },
+};
 
 /** How the weather of a tour is drawn, and how its light falls on a tilted panel. */
 export const sky = z.strictObject({
@@ -134,6 +173,8 @@ export const settings = z.strictObject({
   stepMinutes: choice({ '5': '5 min', '15': '15 min', '30': '30 min', '60': '60 min' }, { label: 'Step' }),
   sky,
   risk,
+  money: moneySettings,
+  frontLoad,
   preferences,
 });
 export type Settings = z.infer<typeof settings>;

@@ -19,6 +19,8 @@ function common(currency: string) {
     quantity: 1,
     massG: 100,
     price: { minor: 0, currency },
+    lifeYears: null,
+    resale: null,
     mount: 'rear-rack',
     notes: '',
   } as const;

@@ -1,7 +1,10 @@
 import type { Item, ItemDraft } from '../../shared-types/item.ts';
 import type { Cable, Port, PortStandard, SinkPort } from '../../shared-types/port.ts';
 import { usualPlacement, usualRules, type Scenario } from '../../shared-types/scenario.ts';
-import { usualRisk, usualSky, type Settings } from '../../shared-types/settings.ts';
+import { usualFrontLoad } from '../../shared-types/front-load.ts';
+import { noLimits } from '../../shared-types/limits.ts';
+import { usualMoney } from '../../shared-types/money-settings.ts';
+import { usualExtras, usualRisk, usualSky, type Settings } from '../../shared-types/settings.ts';
 import { usualBicycle, type Leg, type NightKind, type Tour } from '../../shared-types/tour.ts';
 import { demoTrack } from './demo-track.ts';
 
@@ -20,7 +23,8 @@ const sink = (standard: PortStandard, powerW: number, cable: Cable): SinkPort =>
   cable,
 });
 
-type CommonKey = 'state' | 'quantity' | 'notes' | 'price' | 'label' | 'massG' | 'mount';
+type CommonKey =
+  'state' | 'quantity' | 'notes' | 'price' | 'lifeYears' | 'resale' | 'label' | 'massG' | 'mount';
 
 /** What most demo items share; `euros` is the price of one. */
 const item = (
@@ -35,6 +39,8 @@ const item = (
   quantity: 1,
   massG,
   price: { minor: euros * 100, currency },
+  lifeYears: null,
+  resale: null,
   mount,
   notes: invented,
 });
@@ -68,6 +74,8 @@ const devices: readonly Item[] = [
     id: 'demo-camera',
     kind: 'device',
     ...item('Camera', 'owned', 480, 700, 'handlebar'),
+    lifeYears: 8,
+    resale: { minor: 150_00, currency },
     capacity: { as: 'mah', mAh: 1200, cellV: 7.2 },
     health: 0.9,
     spareBatteries: 1,
@@ -165,6 +173,7 @@ const sources: readonly Item[] = [
     id: 'demo-hub-3',
     kind: 'generator-hub',
     ...item('3 W generator hub wheel', 'considering', 460, 110, 'front-wheel'),
+    resale: { minor: 50_00, currency },
     replacesG: 150,
     rim: { cost: { minor: 45_00, currency }, massG: 520, replacesG: 480 },
     spokes: { cost: { minor: 35_00, currency }, massG: 230, replacesG: 200 },
@@ -316,10 +325,14 @@ export const demoSettings: Settings = {
   stepMinutes: '15',
   sky: usualSky,
   risk: usualRisk,
+  money: usualMoney(currency),
+  frontLoad: usualFrontLoad,
   preferences: {
     cost: { weight: 0.2, satisfied: 0, unacceptable: 400 },
     grams: { weight: 0.15, satisfied: 300, unacceptable: 1500 },
     frontWheelGrams: { weight: 0.1, satisfied: 0, unacceptable: 800 },
     margin: { weight: 0.55, satisfied: 0.5, unacceptable: -0.1 },
+    ...usualExtras,
+    limits: noLimits,
   },
 };

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { Item, ItemDraft, ItemKind } from '../../shared-types/item.ts';
 import type { ItemState, Mount } from '../../shared-types/item-common.ts';
+import type { Money } from '../../shared-types/money.ts';
 import { inTransaction, type ReadDb, type WriteDb } from './connection.ts';
 import type { CommonPart } from './item-kinds/kind-part.ts';
 import { clearKindPart, readKindPart, writeKindPart } from './item-kinds/kind-rows.ts';
@@ -15,6 +16,9 @@ interface ItemRow {
   readonly mass_g: number;
   readonly price_minor: number;
   readonly price_currency: string;
+  readonly life_years: number | null;
+  readonly resale_minor: number | null;
+  readonly resale_currency: string | null;
   readonly mount: Mount;
   readonly notes: string;
 }
@@ -65,6 +69,9 @@ function rowOf(id: string, draft: ItemDraft): ItemRow {
     mass_g: draft.massG,
     price_minor: draft.price.minor,
     price_currency: draft.price.currency,
+    life_years: draft.lifeYears,
+    resale_minor: draft.resale?.minor ?? null,
+    resale_currency: draft.resale?.currency ?? null,
     mount: draft.mount,
     notes: draft.notes,
   };
@@ -78,8 +85,15 @@ function itemOf(read: ReadDb, row: ItemRow): Item {
     quantity: row.quantity,
     massG: row.mass_g,
     price: { minor: row.price_minor, currency: row.price_currency },
+    lifeYears: row.life_years,
+    resale: moneyOrNone(row.resale_minor, row.resale_currency),
     mount: row.mount,
     notes: row.notes,
   };
   return { ...common, ...readKindPart(read, row.id, row.kind) };
+}
+
+/** The two columns of an amount are null together, as the constraint `resale_with_its_currency` has it. */
+function moneyOrNone(minor: number | null, currency: string | null): Money | null {
+  return minor === null || currency === null ? null : { minor, currency };
 }

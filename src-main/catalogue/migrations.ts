@@ -13,6 +13,9 @@ import pluggedDraw from '../../db/migrations/0120-plugged-draw.sql?raw';
 import scenarioRules from '../../db/migrations/0130-scenario-rules.sql?raw';
 import nightLists from '../../db/migrations/0140-night-lists.sql?raw';
 import riskSettings from '../../db/migrations/0150-risk-settings.sql?raw';
+import itemLife from '../../db/migrations/0160-item-life.sql?raw';
+import moneyAndLoad from '../../db/migrations/0170-money-and-load.sql?raw';
+import extrasAndLimits from '../../db/migrations/0180-extras-and-limits.sql?raw';
 
 /** One step from the tables of the version before to those of `version`. Once released, a step never changes. */
 export interface Migration {
@@ -36,4 +39,7 @@ export const migrations: readonly Migration[] = [
   { version: 130, sql: scenarioRules },
   { version: 140, sql: nightLists },
   { version: 150, sql: riskSettings },
+  { version: 160, sql: itemLife },
+  { version: 170, sql: moneyAndLoad },
+  { version: 180, sql: extrasAndLimits },
 ];

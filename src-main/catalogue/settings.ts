@@ -1,17 +1,15 @@
 import { failure, success, type Outcome } from '../../shared-types/outcome.ts';
-import {
-  criterionNames,
-  type Criterion,
-  type CriterionScale,
-  type Preferences,
-  type Settings,
-} from '../../shared-types/settings.ts';
+import type { Settings } from '../../shared-types/settings.ts';
 import { inTransaction, type ReadDb, type WriteDb } from './connection.ts';
+import { limitColumns, type LimitColumns } from './limit-columns.ts';
+import { frontLoadOf, loadColumns, type LoadColumns } from './load-columns.ts';
+import { moneyColumns, moneyOf, type MoneyColumns } from './money-columns.ts';
+import { readPreferences, saveScales } from './preference-rows.ts';
 import { riskColumns, riskOf, type RiskColumns } from './risk-columns.ts';
 import { skyColumns, skyOf, type SkyColumns } from './sky-columns.ts';
-import { putRow, selectAll, selectOne } from './statements.ts';
+import { putRow, selectOne } from './statements.ts';
 
-interface SettingsRow extends SkyColumns, RiskColumns {
+interface SettingsRow extends SkyColumns, RiskColumns, MoneyColumns, LoadColumns, LimitColumns {
   readonly currency: string;
   readonly theme: Settings['theme'];
   readonly tour_id: string | null;
@@ -29,7 +27,9 @@ export function readSettings(read: ReadDb): Settings | null {
     stepMinutes: String(row.step_min) as Settings['stepMinutes'],
     sky: skyOf(row),
     risk: riskOf(row),
-    preferences: readPreferences(read),
+    money: moneyOf(row),
+    frontLoad: frontLoadOf(row),
+    preferences: readPreferences(read, row),
   };
 }
 
@@ -45,18 +45,13 @@ export function saveSettings(write: WriteDb, settings: Settings): Outcome<Settin
       step_min: Number(settings.stepMinutes),
       ...skyColumns(settings.sky),
       ...riskColumns(settings.risk),
+      ...moneyColumns(settings.money),
+      ...loadColumns(settings.frontLoad),
+      ...limitColumns(settings.preferences.limits),
     });
-    for (const criterion of criterionNames)
-      putRow(write, 'criterion_scales', 'criterion', { criterion, ...settings.preferences[criterion] });
+    saveScales(write, settings.preferences);
     return success(settings);
   });
-}
-
-function readPreferences(read: ReadDb): Preferences {
-  const rows = selectAll(read, 'SELECT * FROM criterion_scales') as (CriterionScale & {
-    criterion: Criterion;
-  })[];
-  return Object.fromEntries(rows.map(({ criterion, ...scale }) => [criterion, scale])) as Preferences;
 }
 
 function hasTour(read: ReadDb, id: string): boolean {

@@ -6,7 +6,7 @@ export interface BuiltFolders {
   readonly renderer: string;
   readonly preload: string;
   /** The file that a worker thread runs. */
-  readonly scenarioWorker: string;
+  readonly worker: string;
 }
 
 /**
@@ -19,6 +19,6 @@ export function builtFolders(entryFolder: string): BuiltFolders {
     project: resolve(out, '..'),
     renderer: join(out, 'renderer'),
     preload: join(out, 'preload', 'preload.cjs'),
-    scenarioWorker: join(out, 'main', 'scenario-worker.js'),
+    worker: join(out, 'main', 'worker.js'),
   };
 }

@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { createScenarioPool } from '../workers/scenario-pool.ts';
+import { createWorkerPool } from '../workers/worker-pool.ts';
 import { openWorkbench } from '../workbench/open.ts';
 import { readVersion } from './app-version.ts';
 import { builtFolders } from './built-folders.ts';
@@ -9,7 +9,7 @@ import { terminalDesk } from './demo/file-desk.ts';
 import { runDemo } from './demo/run.ts';
 import { runOrExit } from './run-or-exit.ts';
 
-const { project, scenarioWorker } = builtFolders(import.meta.dirname);
+const { project, worker } = builtFolders(import.meta.dirname);
 const dataFolder = mkdtempSync(join(tmpdir(), 'chargewright-demo-'));
 
 // A reader such as `head` may close the pipe early: that ends the printing, not the demo.
@@ -29,7 +29,7 @@ await runOrExit('The demo failed', async () => {
     host: 'loopback',
     version,
     files,
-    simulator: createScenarioPool(scenarioWorker),
+    crew: createWorkerPool(worker),
   });
   try {
     await runDemo(workbench.handlers, print);

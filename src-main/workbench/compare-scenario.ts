@@ -1,19 +1,13 @@
-import type {
-  Cost,
-  CriterionValues,
-  EnergyMargin,
-  LegYield,
-  Mass,
-  ScenarioResult,
-} from '../../shared-types/comparison.ts';
-import type { Item } from '../../shared-types/item.ts';
-import { toMajor } from '../../shared-types/money.ts';
+import type { LegYield, ScenarioResult } from '../../shared-types/comparison.ts';
 import type { Scenario } from '../../shared-types/scenario.ts';
 import { meanRadiationWhM2 } from '../model/flow/tour-sun.ts';
+import { airCheck } from '../model/judge/air-transport.ts';
 import { costOf } from '../model/judge/cost.ts';
+import { frontShares } from '../model/judge/front-load.ts';
 import { massOf } from '../model/judge/mass.ts';
 import { hubCostOf } from '../model/judge/hub-cost.ts';
 import type { Pace, RiddenCourse } from '../model/ride/ride-course.ts';
+import { airLines } from './assemble/air-lines.ts';
 import { kitAssumptions } from './assemble/assumptions.ts';
 import { carriedItems, type CarriedItem } from './assemble/kit.ts';
 import { pricedLines, weighedLines } from './assemble/money-and-mass.ts';
@@ -21,6 +15,8 @@ import { hubSet } from './assemble/hub-set.ts';
 import { riddenNotes } from './assemble/ride-notes.ts';
 import { laterMinutes } from './assemble/ride.ts';
 import type { ComparedTour } from './compared-tour.ts';
+import { criterionValues, minutesLostOf } from './criterion-values.ts';
+import { daysWithoutWall, nightsNeeded } from './days-without-wall.ts';
 import {
   dayLedgersOf,
   deviceLedgersOf,
@@ -31,36 +27,47 @@ import {
   spilledShareOf,
   storedCourseOf,
 } from './energy-results.ts';
+import type { ComparisonGround } from './ground.ts';
 import { readyScenario, simulateScenario, type ReadyScenario } from './simulate-scenario.ts';
 import { wallOrderChange } from './wall-order.ts';
 
 /**
- * Simulates one scenario on a tour and works out its four figures.
+ * Simulates one scenario on a tour and works out its figures.
  *
  * @param onWalk called after each history walked
  */
 export function compareScenario(
   scenario: Scenario,
   tour: ComparedTour,
-  items: readonly Item[],
-  currency: string,
+  { items, settings }: Pick<ComparisonGround, 'items' | 'settings'>,
   onWalk: () => void,
 ): ScenarioResult {
+  const { currency } = settings;
   const lines = carriedItems(scenario, items);
-  const mass = massOf(weighedLines(lines));
-  const hubParts = hubSet(lines);
-  const cost = costOf(pricedLines(lines), currency);
+  const shares = frontShares(settings.frontLoad);
+  const mass = massOf(weighedLines(lines), shares);
+  const hubParts = hubSet(lines, shares);
   const ready = readyScenario(scenario, tour, lines, mass.carriedG);
   const energy = energyOf(ready, tour, onWalk);
+  const gapDays = daysWithoutWall(ready, tour, onWalk);
+  const cost = costOf(pricedLines(lines), settings, nightsNeeded(gapDays, tour.timeline.days));
   return {
     id: scenario.id,
     label: scenario.label,
     method: scenario.method,
     carries: carriesLine(lines),
-    values: valuesOf(cost, mass, energy.margin),
+    values: criterionValues({
+      cost,
+      mass,
+      margin: energy.margin.value,
+      risk: energy.risk.share,
+      minutesLost: minutesLostOf(tour.tour, ready.rides),
+      daysWithoutWall: gapDays,
+    }),
     cost,
     mass,
     hubCost: hubParts.length === 0 ? null : hubCostOf(hubParts, currency),
+    air: airCheck(airLines(lines, items, tour.tour.leftAtHome)),
     ...energy,
     legs: legYields(tour, ready),
     assumptions: kitAssumptions(scenario, lines),
@@ -82,15 +89,6 @@ function energyOf(ready: ReadyScenario, { risk, tour }: ComparedTour, onWalk: ()
     days: dayLedgersOf(record, tour.startDate),
     devices: deviceLedgersOf(record, network),
     wallOrder: wallOrderChange(ready, onWalk),
-  };
-}
-
-function valuesOf(cost: Cost, mass: Mass, margin: EnergyMargin): CriterionValues {
-  return {
-    cost: toMajor(cost.toBuy),
-    grams: mass.carriedG,
-    frontWheelGrams: mass.frontWheelG,
-    margin: margin.value,
   };
 }
 

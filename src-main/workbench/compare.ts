@@ -1,4 +1,11 @@
-import type { Advice, Comparison, ScenarioResult, ScoredRow } from '../../shared-types/comparison.ts';
+import { fliesAsPacked } from '../../shared-types/air-check.ts';
+import type {
+  Advice,
+  Comparison,
+  Remedies,
+  ScenarioResult,
+  ScoredRow,
+} from '../../shared-types/comparison.ts';
 import { fullDate } from '../../shared-types/dates.ts';
 import { wordsLocale } from '../../shared-types/figures.ts';
 import type { Item, ItemKind } from '../../shared-types/item.ts';
@@ -7,6 +14,7 @@ import type { Preferences, Settings } from '../../shared-types/settings.ts';
 import { tourDays, type Tour } from '../../shared-types/tour.ts';
 import { meanUseWhPerDay } from '../model/flow/planned-use.ts';
 import { advise } from '../model/judge/advice.ts';
+import type { Situation } from '../model/judge/advised.ts';
 import { cautionsFor } from '../model/judge/cautions.ts';
 import type { DeviceModel } from '../model/storage/device.ts';
 import { scorecard } from '../model/judge/scorecard.ts';
@@ -14,26 +22,38 @@ import { sharedAssumptions } from './assemble/assumptions.ts';
 import { carriedItems, travellingDevices } from './assemble/kit.ts';
 import type { TourModel } from './assemble/tour.ts';
 
-/** How surely the figures of a comparison are known. */
-export type Certainty = Pick<Comparison, 'histories' | 'confidence'>;
+/** What scores and sentences know of a comparison beside its results. */
+export type Terms = Situation & Pick<Comparison, 'currency'>;
+
+/** What a comparison is written from, beside its results. */
+export interface Written {
+  readonly items: readonly Item[];
+  readonly settings: Settings;
+  readonly remedies: Remedies | null;
+}
 
 /** Scores and ranks simulated scenarios, and says what to take. */
 export function writeComparison(
   model: TourModel,
   results: readonly ScenarioResult[],
   scenarios: readonly Scenario[],
-  items: readonly Item[],
-  settings: Settings,
+  { items, settings, remedies }: Written,
 ): Comparison {
-  const { histories, seed } = settings.sky;
-  const { confidence } = settings.risk;
-  const { scores, advice } = judge(results, settings.preferences, { histories, confidence });
+  const { seed } = settings.sky;
   const devices = travellingDevices(items, model.tour.leftAtHome);
-  const order = new Map(scores.map((row, index) => [row.id, index]));
-  return {
+  const terms: Terms & Pick<Comparison, 'tour'> = {
     tour: describeTour(model, devices),
     currency: settings.currency,
-    ...{ histories, seed, confidence },
+    histories: settings.sky.histories,
+    confidence: settings.risk.confidence,
+    ownsNoKit: ownsNoKit(items),
+    remedies,
+  };
+  const { scores, advice } = judge(results, settings.preferences, terms);
+  const order = new Map(scores.map((row, index) => [row.id, index]));
+  return {
+    ...terms,
+    seed,
     advice,
     scenarios: results.toSorted((a, b) => order.get(a.id)! - order.get(b.id)!),
     scores,
@@ -42,6 +62,13 @@ export function writeComparison(
       feedsDevices: scenarios.some(({ rules }) => rules.unsteadySource === 'device-too'),
     }),
   };
+}
+
+/** What a device is charged from or through. */
+const kitKinds: readonly ItemKind[] = ['bank', 'panel', 'generator-hub', 'converter', 'wall-charger'];
+
+function ownsNoKit(items: readonly Item[]): boolean {
+  return !items.some(({ kind, state }) => state === 'owned' && kitKinds.includes(kind));
 }
 
 function kindsIn(scenarios: readonly Scenario[], items: readonly Item[]): ReadonlySet<ItemKind> {
@@ -55,17 +82,25 @@ function kindsIn(scenarios: readonly Scenario[], items: readonly Item[]): Readon
 export function judge(
   results: readonly ScenarioResult[],
   preferences: Preferences,
-  certainty: Certainty,
+  terms: Terms,
 ): { readonly scores: readonly ScoredRow[]; readonly advice: Advice } {
-  const scores = scorecard(results, preferences);
+  const rows = results.map(({ id, values, air }) => ({ id, values, airborne: fliesAsPacked(air) }));
+  const scores = scorecard(rows, preferences, terms.currency);
   const advised = results.map((result) => ({
     ...result,
     toBuy: result.cost.toBuy,
     notConverted: result.cost.notConverted,
     carriedG: result.mass.carriedG,
     frontWheelG: result.mass.frontWheelG,
+    daysWithoutWall: result.values.daysWithoutWall,
+    kindsToBuy: kindsToBuy(result),
   }));
-  return { scores, advice: advise(advised, scores, certainty) };
+  return { scores, advice: advise(advised, scores, terms) };
+}
+
+function kindsToBuy({ mass, cost }: ScenarioResult): readonly ItemKind[] {
+  const owned = new Set(cost.lines.filter((line) => line.owned).map(({ itemId }) => itemId));
+  return [...new Set(mass.lines.filter(({ itemId }) => !owned.has(itemId)).map(({ kind }) => kind))];
 }
 
 function describeTour(model: TourModel, devices: readonly DeviceModel[]): Comparison['tour'] {

@@ -24,8 +24,9 @@ export function drawComparedTour(
   stations: readonly Station[],
   items: readonly Item[],
   settings: Pick<Settings, 'stepMinutes' | 'sky' | 'risk'>,
+  sunScale = 1,
 ): ComparedTour | { readonly unknownStationInLeg: number } {
-  const model = assembleTour(tour, stations, settings);
+  const model = assembleTour(tour, stations, settings, sunScale);
   if ('unknownStationInLeg' in model) return model;
   const { histories, seed } = settings.sky;
   const devices = inServiceOrder(travellingDevices(items, tour.leftAtHome));

@@ -16,6 +16,7 @@ import type { Settings } from '../../shared-types/settings.ts';
 import { daysBefore, type Leg, type Tour } from '../../shared-types/tour.ts';
 import type { GradeShare } from '../../shared-types/track.ts';
 import { meanUseWhPerDay } from '../model/flow/planned-use.ts';
+import { frontShares } from '../model/judge/front-load.ts';
 import { massOf } from '../model/judge/mass.ts';
 import { percentile } from '../model/percentile.ts';
 import type { Course } from '../model/ride/course.ts';
@@ -45,10 +46,13 @@ export function legRide(tour: Tour, legIndex: number, sources: LegRideSources): 
   if (!settled.ok) return settled;
   const { leg, place } = settled.value;
   const lines = carriedItems(scenario, items);
-  const kitG = massOf(weighedLines(lines)).carriedG;
+  const kitG = massOf(weighedLines(lines), frontShares(settings.frontLoad)).carriedG;
   const ridden = rideLeg(tour, legIndex, place.climate, lines, kitG);
   const days = daysOf(ridden, leg, addDays(tour.startDate, daysBefore(tour, legIndex)));
-  const demandWhADay = meanUseWhPerDay(travellingDevices(items, tour.leftAtHome), timelineOf(tour, settings));
+  const demandWhADay = meanUseWhPerDay(
+    travellingDevices(items, tour.leftAtHome),
+    timelineOf(tour, Number(settings.stepMinutes)),
+  );
   // Where nothing passes the hub's power on, what the devices ask for is shown, and every day falls short.
   const reaching = reachesDevices(scenario.rules, lines);
   const needWhADay = demandWhADay / (reaching > 0 ? reaching : 1);

@@ -7,14 +7,23 @@ import { climateCredit, climateSources } from '../catalogue/climate-credit.ts';
 import { writeClimateNotes } from '../catalogue/climate-notes.ts';
 import { catalogueCalls } from './calls/catalogue-calls.ts';
 import { comparisonCalls } from './calls/comparison-calls.ts';
+import { kitCalls } from './calls/kit-calls.ts';
 import { legRideCalls } from './calls/leg-ride-calls.ts';
 import { legSunCalls } from './calls/leg-sun-calls.ts';
+import { outlookCalls } from './calls/outlook-calls.ts';
+import { runCalls } from './calls/run-calls.ts';
 import { sheetCalls } from './calls/sheet-calls.ts';
+import { stopCalls } from './calls/stop-calls.ts';
 import { trackCalls } from './calls/track-calls.ts';
+import { upgradeCalls } from './calls/upgrade-calls.ts';
 import { createComparisonDesk } from './comparison-desk.ts';
+import type { Crew } from './crew.ts';
 import type { FileDesk } from './file-desk.ts';
-import type { Simulator } from './simulator.ts';
+import { createMapDesk } from './outlook/map-desk.ts';
+import { createSwingsDesk } from './outlook/swings-desk.ts';
+import { createRunBook } from './run-book.ts';
 import { createTrackDesk } from './track-intake/track-desk.ts';
+import { createUpgradeDesk } from './upgrade/upgrade-desk.ts';
 import type { Handlers } from '../../shared-types/contract.ts';
 
 export interface WorkbenchOptions {
@@ -24,7 +33,7 @@ export interface WorkbenchOptions {
   readonly version: string;
   readonly files: FileDesk;
   /** Closed with the workbench. */
-  readonly simulator: Simulator;
+  readonly crew: Crew;
 }
 
 export interface Workbench {
@@ -43,8 +52,9 @@ export function openWorkbench(options: WorkbenchOptions): Workbench {
   const catalogue = openCatalogue(join(options.dataFolder, catalogueFile));
   writeClimateNotes(options.dataFolder);
   loadDemoIfEmpty(catalogue.write);
-  const { version, host, dataFolder, files, simulator } = options;
-  const desk = createComparisonDesk(catalogue, simulator);
+  const { version, host, dataFolder, files, crew } = options;
+  const book = createRunBook();
+  const desk = createComparisonDesk(catalogue, crew, book);
   return {
     handlers: {
       about: () => success({ version, host, dataFolder, climateCredit, climateSources }),
@@ -52,11 +62,16 @@ export function openWorkbench(options: WorkbenchOptions): Workbench {
       ...legRideCalls(catalogue),
       ...trackCalls(createTrackDesk(() => performance.now())),
       ...legSunCalls(catalogue),
+      ...runCalls(book),
       ...comparisonCalls(desk),
+      ...kitCalls(catalogue, crew, book, () => performance.now()),
+      ...outlookCalls(createMapDesk(catalogue, crew, book), createSwingsDesk(catalogue, crew, book)),
+      ...upgradeCalls(createUpgradeDesk(catalogue, crew, book)),
+      ...stopCalls(catalogue),
       ...sheetCalls(desk, files, version, () => todayFrom(new Date())),
     },
     close: () => {
-      simulator.close();
+      crew.close();
       catalogue.close();
     },
   };

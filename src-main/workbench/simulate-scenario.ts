@@ -6,6 +6,7 @@ import { compileNetwork, type Network } from '../model/flow/network.ts';
 import { layPanels } from '../model/flow/panel-power.ts';
 import { panelSchedule } from '../model/flow/panel-schedule.ts';
 import { simulate, type Simulation } from '../model/flow/simulate.ts';
+import type { Timeline } from '../model/flow/timeline.ts';
 import type { RiddenCourse } from '../model/ride/ride-course.ts';
 import { bankModels, chargerModels, ofKind, panelModels, type CarriedItem } from './assemble/kit.ts';
 import { panelDayOf, placementModel } from './assemble/sky.ts';
@@ -20,6 +21,8 @@ export interface ReadyScenario {
   readonly panels: PanelHistories;
   /** By leg. */
   readonly rides: readonly RiddenCourse[];
+  /** The course of the same tour with other nights. */
+  readonly courseWith: (timeline: Timeline) => TourCourse;
 }
 
 /** Lays out a tour under a scenario: the kit as a network, the course of its steps, and what each history brings. */
@@ -31,23 +34,40 @@ export function readyScenario(
 ): ReadyScenario {
   const network = networkOf(scenario, tour, lines);
   const panels = panelsOf(scenario, tour, lines);
-  const rides = tour.tour.legs.map((_, leg) =>
-    rideLeg(tour.tour, leg, tour.places[leg]!.climate, lines, kitG),
-  );
-  const course = layCourse(network, tour.timeline, {
-    hubPlugW: rides.flatMap(({ stages }) => stages.map(({ plugW }) => plugW)),
+  const rides = ridesOf(tour, lines, kitG);
+  const around = {
+    hubPlugW: hubPlugW(rides),
     airDegC: airByStep(tour),
     cellsSleep: scenario.rules.cellsSleep,
-  });
+  };
+  const courseWith = (timeline: Timeline): TourCourse => layCourse(network, timeline, around);
   const histories = panels.byHistory.map((panelW, history) => ({
     panelW,
     outletIsFree: tour.outletIsFree[history]!,
     useScale: tour.useScale[history]!,
   }));
-  return { network, course, histories, panels, rides };
+  return { network, course: courseWith(tour.timeline), histories, panels, rides, courseWith };
 }
 
-function networkOf({ rules }: Scenario, { devices }: ComparedTour, lines: readonly CarriedItem[]): Network {
+/** Every leg ridden with a kit. */
+export function ridesOf(
+  { tour, places }: ComparedTour,
+  lines: readonly CarriedItem[],
+  kitG: number,
+): readonly RiddenCourse[] {
+  return tour.legs.map((_, leg) => rideLeg(tour, leg, places[leg]!.climate, lines, kitG));
+}
+
+/** By day of the tour: mean power of the hub at its plug while riding, W. */
+export function hubPlugW(rides: readonly RiddenCourse[]): readonly number[] {
+  return rides.flatMap(({ stages }) => stages.map(({ plugW }) => plugW));
+}
+
+export function networkOf(
+  { rules }: Pick<Scenario, 'rules'>,
+  { devices }: ComparedTour,
+  lines: readonly CarriedItem[],
+): Network {
   return compileNetwork({
     devices,
     banks: bankModels(ofKind(lines, 'bank')),
@@ -56,8 +76,8 @@ function networkOf({ rules }: Scenario, { devices }: ComparedTour, lines: readon
   });
 }
 
-function panelsOf(
-  scenario: Scenario,
+export function panelsOf(
+  scenario: Pick<Scenario, 'placement'>,
   { tour, timeline, sun, skies, optics }: ComparedTour,
   lines: readonly CarriedItem[],
 ): PanelHistories {
@@ -69,7 +89,7 @@ function panelsOf(
 }
 
 /** The sun may be reckoned in shorter steps than the walk: the air of the first of them stands for all. */
-function airByStep({ sun, timeline }: ComparedTour): Float64Array {
+export function airByStep({ sun, timeline }: ComparedTour): Float64Array {
   const finer = sun.stepsPerDay / timeline.stepsPerDay;
   return Float64Array.from({ length: timeline.steps }, (_, step) => sun.airDegC[step * finer]!);
 }

@@ -1,6 +1,5 @@
-import type { ScenarioResult } from '../../shared-types/comparison.ts';
-
-/** What a worker says about the job it was sent. */
+/** What a worker says about the order it was sent. */
 export type WorkerReport =
-  | { readonly as: 'walked'; readonly walks: number }
-  | { readonly as: 'done'; readonly result: ScenarioResult };
+  | { readonly as: 'under-way'; readonly share: number }
+  /** The output of the kind of job that was ordered. */
+  | { readonly as: 'done'; readonly output: unknown };

@@ -41,7 +41,7 @@ function overHttp(fetch: Window['fetch']): Invoke {
       const response = await fetch(`/call/${name}`, {
         method: 'POST',
         headers: { 'content-type': 'application/json' },
-        body: JSON.stringify(input),
+        body: JSON.stringify(input, keepingWhatIsNoNumber),
       });
       const answer: unknown = await response.json();
       return isOutcome<CallResult<N>>(answer) ? answer : silent;
@@ -49,6 +49,11 @@ function overHttp(fetch: Window['fetch']): Invoke {
       return silent;
     }
   };
+}
+
+/** JSON would turn what is no number into null, which can mean "none": as text it is refused where a number belongs. */
+function keepingWhatIsNoNumber(_key: string, value: unknown): unknown {
+  return typeof value === 'number' && !Number.isFinite(value) ? String(value) : value;
 }
 
 function isOutcome<T>(answer: unknown): answer is Outcome<T> {

@@ -120,7 +120,7 @@ export class ComparisonState {
 
   /** Has a run that nobody waits for any more stopped, so that the next need not share the computer with it. */
   #dropRun(): void {
-    if (this.#runId !== null) void this.#calls.attempt('comparison.cancel', { runId: this.#runId });
+    if (this.#runId !== null) void this.#calls.attempt('runs.cancel', { runId: this.#runId });
     this.#runId = null;
   }
 

@@ -1,4 +1,14 @@
-export const screens = ['trade-offs', 'inventory', 'tours', 'scenarios', 'sheet', 'about'] as const;
+export const screens = [
+  'trade-offs',
+  'inventory',
+  'tours',
+  'scenarios',
+  'kit-search',
+  'upgrade-check',
+  'stop-planner',
+  'sheet',
+  'about',
+] as const;
 export type Screen = (typeof screens)[number];
 
 /** A screen and, where it has one, the id of what is open in it (or the kind of what is being added). */

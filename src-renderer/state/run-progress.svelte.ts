@@ -52,7 +52,7 @@ export class RunProgress {
   }
 
   async #ask(runId: string): Promise<void> {
-    const outcome = await this.#calls.attempt('comparison.progress', { runId });
+    const outcome = await this.#calls.attempt('runs.progress', { runId });
     if (this.#runId !== runId) return;
     if (outcome.ok && outcome.value.share !== null) this.#take(outcome.value.share);
     this.#timer = setTimeout(() => void this.#ask(runId), askEveryMs);

@@ -6,10 +6,10 @@ import type { CallInput, CallName, CallResult } from '../../shared-types/contrac
 import type { Outcome } from '../../shared-types/outcome.ts';
 import { builtFolders } from '../../src-main/hosts/built-folders.ts';
 import { openWorkbench } from '../../src-main/workbench/open.ts';
-import { createScenarioPool } from '../../src-main/workers/scenario-pool.ts';
+import { createWorkerPool } from '../../src-main/workers/worker-pool.ts';
 
 /** The bench is built into a folder beside that of the app's main process. */
-const { scenarioWorker } = builtFolders(import.meta.dirname);
+const { worker } = builtFolders(import.meta.dirname);
 
 export type BenchCall = <N extends CallName>(name: N, input: CallInput<N>) => Promise<CallResult<N>>;
 
@@ -24,7 +24,7 @@ export async function withWorkbench<T>(work: (call: BenchCall) => Promise<T>): P
       save: () => Promise.resolve({ as: 'cancelled' }),
       choose: () => Promise.resolve({ as: 'cancelled' }),
     },
-    simulator: createScenarioPool(scenarioWorker),
+    crew: createWorkerPool(worker),
   });
   try {
     return await work(async (name, input) => {

@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { fullScenarioMs } from './full-scenario.ts';
 import { historiesPerS } from './histories.ts';
+import { kitSearchFigures } from './kit-search.ts';
 import { runLoopFigures } from './run-loop.ts';
 import { startMs } from './start.ts';
 import { trackFigures } from './track.ts';
@@ -20,6 +21,7 @@ const figures: Record<string, number> = {
   fullScenarioMs: await fullScenarioMs(),
   ...(await historiesPerS()),
   ...(await workbenchTimes()),
+  ...(await kitSearchFigures()),
   peakMiB: process.resourceUsage().maxRSS / 1024,
 };
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { demoItems, demoScenarios } from '../../db/demo/demo.ts';
+import { demoItems, demoScenarios, demoSettings } from '../../db/demo/demo.ts';
 import { usualBicycle, type TerrainClass } from '../../shared-types/tour.ts';
 import { airDensityKgM3 } from '../../src-main/model/ride/air-density.ts';
 import { courseOfClass, type Surroundings } from '../../src-main/model/ride/course.ts';
@@ -7,6 +7,7 @@ import { generatorWheel } from '../../src-main/model/ride/hub.ts';
 import { rideCourse, type RiddenCourse } from '../../src-main/model/ride/ride-course.ts';
 import { terrainClasses } from '../../src-main/model/ride/terrain.ts';
 import { windsOf } from '../../src-main/model/ride/winds.ts';
+import { frontShares } from '../../src-main/model/judge/front-load.ts';
 import { hubCostOf } from '../../src-main/model/judge/hub-cost.ts';
 import { hubSet } from '../../src-main/workbench/assemble/hub-set.ts';
 import { carriedItems } from '../../src-main/workbench/assemble/kit.ts';
@@ -92,7 +93,10 @@ describe('a rider of about 100 W, all day', () => {
 
 describe('the hub of the demo kit with all that belongs to it', () => {
   const scenario = demoScenarios.find(({ method }) => method === 'hub')!;
-  const cost = hubCostOf(hubSet(carriedItems(scenario, demoItems)), 'EUR');
+  const cost = hubCostOf(
+    hubSet(carriedItems(scenario, demoItems), frontShares(demoSettings.frontLoad)),
+    'EUR',
+  );
   const hub = demoItems.find(({ kind }) => kind === 'generator-hub')!;
 
   it('adds 500 to 1000 g', () => expectNear(cost.netG, 750, 250, 'net, g'));

@@ -13,6 +13,7 @@ import type {
 } from '../../shared-types/comparison.ts';
 import { toMajor } from '../../shared-types/money.ts';
 import type { Method } from '../../shared-types/scenario.ts';
+import { airFixture } from './air-fixture.ts';
 import {
   courseFixture,
   devicesFixture,
@@ -30,6 +31,7 @@ import {
   massLine,
   type KitLineFixture,
 } from './kit-fixture.ts';
+import { scoredRow } from './score-fixture.ts';
 
 /** An invented tour and kit: believable in size and consistent in its sums, but no output of the model. */
 interface MethodFixture {
@@ -95,8 +97,13 @@ function costOf(kit: readonly KitLineFixture[]): Cost {
   });
   return {
     toBuy: sum(kit.filter((line) => !line.owned)),
+    building: sum([]),
     whole: sum(kit),
+    resale: sum([]),
+    perTourDay: { minor: 35, currency: fixtureCurrency },
+    paidNights: { nights: 4, cost: null },
     notConverted: [],
+    apart: { building: [], resale: [], perTourDay: [] },
     lines: kit.map(costLine),
   };
 }
@@ -174,10 +181,14 @@ export function scenarioFixture(method: Method, changes: Partial<ScenarioResult>
       grams: mass.carriedG,
       frontWheelGrams: mass.frontWheelG,
       margin: margin.value,
+      risk: fixture.risk.share,
+      minutesLost: supply.hubWh > 0 ? 4.6 : 1.2,
+      daysWithoutWall: fixture.risk.share === 0 ? supply.wallEvery + 1 : supply.wallEvery - 1,
     },
     cost,
     mass,
     hubCost: supply.hubWh > 0 ? hubCostFixture : null,
+    air: airFixture(),
     margin,
     risk: fixture.risk,
     firstShort:
@@ -204,8 +215,7 @@ function scoresOf(scenarios: readonly ScenarioResult[]): readonly ScoredRow[] {
   const step = 0.11;
   return scenarios.map(({ id }, index) => {
     const score = best - step * index;
-    const parts = { cost: score, grams: score, frontWheelGrams: score, margin: score };
-    return { id, rank: index + 1, score, parts, unacceptable: [], dominatedBy: null };
+    return scoredRow(id, score, { rank: index + 1, topsis: { closeness: score, rank: index + 1 } });
   });
 }
 
@@ -226,6 +236,7 @@ export function comparisonFixture(changes: Partial<Comparison> = {}): Comparison
       demandWhPerDay: fixtureDemandWhPerDay,
     },
     currency: fixtureCurrency,
+    ...{ ownsNoKit: false, remedies: null },
     histories: 200,
     seed: 1,
     confidence: 0.9,

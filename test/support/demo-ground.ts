@@ -2,7 +2,7 @@ import { demoItems, demoScenarios, demoSettings, demoTours } from '../../db/demo
 import type { Scenario } from '../../shared-types/scenario.ts';
 import { readStations } from '../../src-main/catalogue/stations.ts';
 import { longestSunshineH } from '../../src-main/workbench/longest-sunshine.ts';
-import type { ComparisonGround } from '../../src-main/workbench/scenario-job.ts';
+import type { ComparisonGround } from '../../src-main/workbench/ground.ts';
 
 /** Enough histories to differ from one another, few enough for a quick test. */
 const fewHistories = 30;
@@ -10,11 +10,12 @@ const fewHistories = 30;
 /** The demo as a comparison takes it, with few histories. */
 export function demoGround(changes: Partial<ComparisonGround> = {}): ComparisonGround {
   return {
-    runId: 'a-run',
+    groundId: 'a-ground',
     tour: demoTours[0]!,
     items: demoItems,
     stations: readStations(longestSunshineH),
     settings: withHistories(fewHistories),
+    sunScale: 1,
     ...changes,
   };
 }

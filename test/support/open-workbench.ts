@@ -5,10 +5,10 @@ import { onTestFinished } from 'vitest';
 import { answer } from '../../shared-types/answer.ts';
 import type { CallInput, CallName, CallResult, Choosing } from '../../shared-types/contract.ts';
 import type { Outcome } from '../../shared-types/outcome.ts';
-import { simulatorHere } from './simulator-here.ts';
+import { crewHere } from './crew-here.ts';
 import { openWorkbench } from '../../src-main/workbench/open.ts';
 import type { FileDesk, MadeFile } from '../../src-main/workbench/file-desk.ts';
-import type { Simulator } from '../../src-main/workbench/simulator.ts';
+import type { Crew } from '../../src-main/workbench/crew.ts';
 
 export interface TestWorkbench {
   readonly call: <N extends CallName>(name: N, input: CallInput<N>) => Promise<Outcome<CallResult<N>>>;
@@ -21,10 +21,7 @@ export interface TestWorkbench {
 }
 
 /** A real workbench on a fresh data folder, called as a host calls it; closed and removed when the test ends. */
-export function openedWorkbench(
-  files: Partial<FileDesk> = {},
-  simulator: Simulator = simulatorHere(),
-): TestWorkbench {
+export function openedWorkbench(files: Partial<FileDesk> = {}, crew: Crew = crewHere()): TestWorkbench {
   const folder = mkdtempSync(join(tmpdir(), 'chargewright-workbench-'));
   const saved: MadeFile[] = [];
   const faults: unknown[] = [];
@@ -41,7 +38,7 @@ export function openedWorkbench(
     host: 'loopback',
     version: '0.0.0',
     files: desk,
-    simulator,
+    crew,
   });
   onTestFinished(() => {
     workbench.close();

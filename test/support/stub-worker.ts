@@ -1,5 +1,5 @@
 import { BroadcastChannel, parentPort, threadId } from 'node:worker_threads';
-import type { ScenarioJob } from '../../src-main/workbench/scenario-job.ts';
+import type { JobOrder } from '../../src-main/workbench/jobs.ts';
 
 /*
  * A worker that does as the label of its scenario says: `throw` throws, `hang` never answers, all else answers at once. While
@@ -22,9 +22,9 @@ function hang(): never {
   }
 }
 
-port.on('message', ({ scenario, runId }: ScenarioJob) => {
+port.on('message', ({ input: { scenario, ground } }: JobOrder<'scenario'>) => {
   if (scenario.label === 'throw') throw new Error('The stub was told to throw.');
   if (scenario.label === 'hang') hang();
-  const result = { id: scenario.id, label: `${scenario.label} of ${runId}` };
-  port.postMessage({ as: 'done', result });
+  const output = { id: scenario.id, label: `${scenario.label} of ${ground.groundId}` };
+  port.postMessage({ as: 'done', output });
 });

@@ -17,7 +17,7 @@ export interface Column {
   readonly unlessConsidering?: true;
   /** The form of its parent field (watt-hours or milliampere-hours, for example) that filling this column chooses. */
   readonly as?: string;
-  /** Its whole parent field may be left out. */
+  /** The field, or the whole one it is a part of, may be left out. */
   readonly optional?: true;
 }
 
@@ -66,6 +66,8 @@ export function common(kind: ItemKind): Columns {
     quantity: usually(kind).number('quantity'),
     mass_g: number('massG'),
     price: { path: 'price', reading: 'money', fallback: '0', unlessConsidering: true },
+    life_years: { ...number('lifeYears'), optional: true },
+    resale: { path: 'resale', reading: 'money', optional: true },
     mount: usually(kind).choice('mount'),
     notes: { path: 'notes', reading: 'text', fallback: '' },
   };

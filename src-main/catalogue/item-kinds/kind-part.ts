@@ -1,7 +1,8 @@
 import type { Item, ItemKind, ItemOf } from '../../../shared-types/item.ts';
 
 /** What every item has, whatever its kind: the columns of the table `items`. */
-export type CommonField = 'id' | 'label' | 'state' | 'quantity' | 'massG' | 'price' | 'mount' | 'notes';
+export type CommonField =
+  'id' | 'label' | 'state' | 'quantity' | 'massG' | 'price' | 'lifeYears' | 'resale' | 'mount' | 'notes';
 export type CommonPart = Pick<Item, CommonField>;
 
 /** What is left of an item of kind `K`: its kind, and the figures only that kind has. */

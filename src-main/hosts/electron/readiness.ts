@@ -1,6 +1,6 @@
 import { app, dialog } from 'electron';
 import { openWorkbench } from '../../workbench/open.ts';
-import { createScenarioPool } from '../../workers/scenario-pool.ts';
+import { createWorkerPool } from '../../workers/worker-pool.ts';
 import { readVersion } from '../app-version.ts';
 import type { BuiltFolders } from '../built-folders.ts';
 import { faultLog } from '../fault-log.ts';
@@ -29,7 +29,7 @@ async function openApp({ folders, dataFolder, page }: ReadinessOptions): Promise
     host: 'electron',
     version,
     files: dialogDesk(window),
-    simulator: createScenarioPool(folders.scenarioWorker),
+    crew: createWorkerPool(folders.worker),
   });
   app.once('will-quit', () => workbench.close());
   setupCalls({ window, page, handlers: workbench.handlers, report: faultLog(dataFolder) });

@@ -1,5 +1,5 @@
 import { openWorkbench } from '../../workbench/open.ts';
-import { createScenarioPool } from '../../workers/scenario-pool.ts';
+import { createWorkerPool } from '../../workers/worker-pool.ts';
 import { readVersion } from '../app-version.ts';
 import type { BuiltFolders } from '../built-folders.ts';
 import { ownDataFolder } from '../data-folder.ts';
@@ -19,7 +19,7 @@ export async function runLoopback(folders: BuiltFolders): Promise<string> {
     host: 'loopback',
     version,
     files: pageDesk,
-    simulator: createScenarioPool(folders.scenarioWorker),
+    crew: createWorkerPool(folders.worker),
   });
   try {
     const loopback = await startLoopback({

@@ -56,17 +56,37 @@ const post = whereabouts.indexOf('electric-post');
 
 /** Lays out the course of a tour with a kit. */
 export function layCourse(network: Network, timeline: Timeline, around: CourseAround): TourCourse {
+  return withKit(layTour(network, timeline, around), network, timeline, around.hubPlugW);
+}
+
+/** The part of a course that hangs on the devices, the rules, and whether there is a charger at all. */
+export type LaidTour = Omit<TourCourse, 'hubWh' | 'wallIncomeWh'>;
+
+/** Lays out what all kits with the same devices and rules share, those without a charger apart. */
+export function layTour(
+  network: Network,
+  timeline: Timeline,
+  around: Pick<CourseAround, 'airDegC' | 'cellsSleep'>,
+): LaidTour {
   const { stepHours, stepsPerDay, days, steps, riding, outlets, outletHours, luck } = timeline;
   const needWh = plannedUseWh(network.devices, timeline);
-  const hubWh = hubByStepWh(timeline, around.hubPlugW);
   return {
-    ...{ stepHours, stepsPerDay, days, steps, riding, outlets, outletHours, luck, needWh, hubWh },
+    ...{ stepHours, stepsPerDay, days, steps, riding, outlets, outletHours, luck, needWh },
     atPost: Uint8Array.from(timeline.where, (where) => (where === post ? 1 : 0)),
     ...layWarmth(timeline, around),
     mustHaveNeedWh: Float64Array.from({ length: steps }, (_, step) => mustHaveUseWh(network, needWh, step)),
     needToWallWh: needToWallWh(network, timeline, needWh),
-    wallIncomeWh: wallIncomeWh(network, timeline),
   };
+}
+
+/** Adds what hangs on hub, chargers and banks. */
+export function withKit(
+  laid: LaidTour,
+  network: Network,
+  timeline: Timeline,
+  hubPlugW: readonly number[],
+): TourCourse {
+  return { ...laid, hubWh: hubByStepWh(timeline, hubPlugW), wallIncomeWh: wallIncomeWh(network, timeline) };
 }
 
 function hubByStepWh(timeline: Timeline, hubPlugW: readonly number[]): Float64Array {
@@ -139,7 +159,10 @@ type Warmth = Pick<
 >;
 
 /** Cells within a degree of each other are alike; whether they may be charged is told exactly. */
-function layWarmth(timeline: Timeline, { airDegC, cellsSleep }: CourseAround): Warmth {
+function layWarmth(
+  timeline: Timeline,
+  { airDegC, cellsSleep }: Pick<CourseAround, 'airDegC' | 'cellsSleep'>,
+): Warmth {
   const rows = new Map<string, number>();
   const unreachable: number[] = [];
   const charges: number[] = [];

@@ -1,14 +1,16 @@
 import type { Advice, EnergyMargin, ScoredRow } from '../../../shared-types/comparison.ts';
 import { grams, marginFigure, wordsLocale } from '../../../shared-types/figures.ts';
 import { flatCount, withinSentence } from '../../../shared-types/history-words.ts';
-import { criteria } from '../../../shared-types/settings.ts';
+import { criteria, type Criterion } from '../../../shared-types/settings.ts';
 import { notesOn } from './advice-notes.ts';
+import { whatWouldCarry } from './advice-remedies.ts';
 import {
   inMoney,
   inPercent,
   mostHistories,
   type AdvisedScenario,
   type Drawn,
+  type Situation,
   type Standing,
 } from './advised.ts';
 
@@ -19,7 +21,7 @@ import {
 export function advise(
   scenarios: readonly AdvisedScenario[],
   scores: readonly ScoredRow[],
-  drawn: Drawn,
+  situation: Situation,
 ): Advice {
   const standings = scores.flatMap((row) => {
     const scenario = scenarios.find(({ id }) => id === row.id);
@@ -33,17 +35,43 @@ export function advise(
       notes: [],
     };
   }
-  const notes = notesOn(standings, drawn);
-  if (standings.every(({ scenario }) => scenario.margin.value < 0)) {
-    return { answer: nothingCarries(standings, drawn), why: whyNothing(standings), notes };
+  const notes = notesOn(standings, situation);
+  if (best.row.excludedBy.length > 0)
+    return { answer: noneWithin(best), why: 'Ease a limit, or compare other kits.', notes };
+  const within = standings.filter(({ row }) => row.excludedBy.length === 0);
+  if (within.every(({ scenario }) => scenario.margin.value < 0)) {
+    const closest = nearest(within);
+    return {
+      answer: nothingCarries(closest, situation),
+      why: whatWouldCarry(closest, situation),
+      notes,
+    };
   }
-  const answer = best.row.unacceptable.length > 0 ? noneAccepted(best) : take(best, drawn);
-  return { answer, why: whyBest(best, others, drawn), notes };
+  const answer = answerOf(best, situation);
+  return { answer, why: whyBest(best, others, situation), notes };
+}
+
+function answerOf(best: Standing, situation: Situation): string {
+  if (best.row.notKnown.length > 0) return notKnown(best);
+  return best.row.unacceptable.length > 0 ? noneAccepted(best) : take(best, situation);
+}
+
+function notKnown({ row, scenario }: Standing): string {
+  return `No scenario has all the figures that count for you. The first by those known is ${scenario.label}, without ${namesOf(row.notKnown)}.`;
+}
+
+function namesOf(names: readonly Criterion[]): string {
+  return names.map((name) => criteria[name].label.toLowerCase()).join(' and ');
+}
+
+/** Rows left out by a limit rank last: when the first is, all are. */
+function noneWithin({ row, scenario }: Standing): string {
+  const why = row.excludedBy.map(({ text }) => `it ${text}`).join('; ');
+  return `No scenario stays within your limits. The nearest by your weights is ${scenario.label}: ${why}.`;
 }
 
 function noneAccepted({ row, scenario }: Standing): string {
-  const limits = row.unacceptable.map((name) => criteria[name].label.toLowerCase()).join(' and ');
-  return `No scenario stays within what you accept. The nearest by your weights is ${scenario.label}, beyond your limit in ${limits}.`;
+  return `No scenario stays within what you accept. The nearest by your weights is ${scenario.label}, beyond your limit in ${namesOf(row.unacceptable)}.`;
 }
 
 function take({ scenario }: Standing, drawn: Drawn): string {
@@ -91,22 +119,12 @@ function fails({ label, margin, risk, firstShort }: AdvisedScenario, { histories
   return `${label} does not carry the plan: ${cut}, or a must-have runs flat in ${often}${first}.`;
 }
 
-function nothingCarries(standings: readonly Standing[], drawn: Drawn): string {
-  const closest = nearest(standings);
+function nothingCarries(closest: AdvisedScenario, drawn: Drawn): string {
   if (closest.margin.value <= -1) {
     return 'No scenario keeps a must-have charged: the kits have no source that lasts, or no must-have could ever be full.';
   }
   const cut = inPercent(-closest.margin.value);
   return `No scenario carries the plan in ${mostHistories(drawn)}. The nearest is ${closest.label}: use must be cut by ${cut}.`;
-}
-
-function whyNothing(standings: readonly Standing[]): string {
-  const limit = nearest(standings).margin.limitedBy;
-  const where =
-    limit === null
-      ? ''
-      : ` The ${withinSentence(limit.device)} is the first to run flat, on day ${limit.day}.`;
-  return `A night with a wall more, a bank more or less use of what is only nice to have would help.${where}`;
 }
 
 function nearest(standings: readonly Standing[]): AdvisedScenario {

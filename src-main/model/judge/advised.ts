@@ -5,6 +5,7 @@ import type {
   FlatRisk,
   ScoredRow,
 } from '../../../shared-types/comparison.ts';
+import type { ItemKind } from '../../../shared-types/item.ts';
 import { moneyText, percent, wordsLocale } from '../../../shared-types/figures.ts';
 import { ofHundred } from '../../../shared-types/history-words.ts';
 import type { Money } from '../../../shared-types/money.ts';
@@ -20,10 +21,20 @@ export interface AdvisedScenario {
   readonly margin: EnergyMargin;
   readonly risk: FlatRisk;
   readonly firstShort: FirstShort | null;
+  readonly spilledShare: number;
+  /** Most days between nights with a wall; the days of the tour when it needs none on the way. */
+  readonly daysWithoutWall: number;
+  /** Kinds of what is still to be bought. */
+  readonly kindsToBuy: readonly ItemKind[];
 }
 
 /** How many histories were drawn, and in how many of them a margin is to hold. */
 export type Drawn = Pick<Comparison, 'histories' | 'confidence'>;
+
+/** What else the sentences know of the comparison. */
+export type Situation = Pick<Comparison, 'histories' | 'confidence' | 'remedies' | 'ownsNoKit'> & {
+  readonly tour: Pick<Comparison['tour'], 'days'>;
+};
 
 /** A scenario with its place in the ranking. */
 export interface Standing {

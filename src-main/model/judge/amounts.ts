@@ -12,5 +12,5 @@ export function amountsIn(prices: readonly Money[], currency: string): Amounts {
     currency: code,
   });
   const others = [...new Set(prices.map((price) => price.currency))].filter((code) => code !== currency);
-  return { total: sumOf(currency), notConverted: others.map(sumOf).filter(({ minor }) => minor > 0) };
+  return { total: sumOf(currency), notConverted: others.map(sumOf).filter(({ minor }) => minor !== 0) };
 }

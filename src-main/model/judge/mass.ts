@@ -1,6 +1,7 @@
 import type { Mass } from '../../../shared-types/comparison.ts';
 import type { ItemKind } from '../../../shared-types/item.ts';
 import type { Mount } from '../../../shared-types/item-common.ts';
+import type { FrontShares } from './front-load.ts';
 
 /** One line of a kit with its mass. */
 export interface WeighedLine {
@@ -15,25 +16,13 @@ export interface WeighedLine {
   readonly replacesG: number;
 }
 
-/**
- * Part of a load that the front wheel carries, by moment balance: its distance ahead of the rear axle over the wheelbase.
- * Distances on a touring bicycle of 1.08 m wheelbase (common practice, no source): front hub 1.08, lowrider 1.03, handlebar
- * 0.86, middle of the frame 0.54, rear rack 0.05, rider 0.45 m. A hub is in the wheel and counts whole.
- */
-export const frontWheelShare: Readonly<Record<Mount, number>> = {
-  'front-wheel': 1,
-  fork: 0.95,
-  handlebar: 0.8,
-  frame: 0.5,
-  'rear-rack': 0.05,
-  body: 0.42,
-};
-
 /** Grams carried, net of what is replaced, and the part on the front wheel. */
-export function massOf(lines: readonly WeighedLine[]): Mass {
+export function massOf(lines: readonly WeighedLine[], shares: FrontShares): Mass {
   const weighed = lines.map(({ massG, replacesG, ...line }) => {
     const netG = (massG - replacesG) * line.quantity;
-    return { ...line, netG, frontWheelG: netG * frontWheelShare[line.mount] };
+    // A generator hub is the front hub, wherever the catalogue says it rides.
+    const share = line.kind === 'generator-hub' ? 1 : shares[line.mount];
+    return { ...line, netG, frontWheelG: netG * share };
   });
   return {
     carriedG: weighed.reduce((sum, line) => sum + line.netG, 0),

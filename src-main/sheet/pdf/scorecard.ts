@@ -1,9 +1,11 @@
-import type { Content, ContentStack, ContentTable, TableCell } from 'pdfmake/interfaces';
-import type { Comparison, ScenarioResult } from '../../../shared-types/comparison.ts';
+import type { Content, ContentStack, ContentText, ContentTable, TableCell } from 'pdfmake/interfaces';
+import type { Comparison, ScenarioResult, ScoredRow } from '../../../shared-types/comparison.ts';
 import { fieldMeta } from '../../../shared-types/field.ts';
 import { wordsLocale } from '../../../shared-types/figures.ts';
 import { ofHundred } from '../../../shared-types/history-words.ts';
 import { method } from '../../../shared-types/scenario.ts';
+import { criteria } from '../../../shared-types/settings.ts';
+import { countedExtras, extraText, standingTexts } from '../../../shared-types/standing-words.ts';
 import { decimalText, marginText, moneyText, usualText } from '../format.ts';
 import { limitText, plannedTexts } from '../history-lines.ts';
 import {
@@ -50,13 +52,30 @@ function historiesCell(scenario: ScenarioResult, histories: number): TableCell {
   return { stack: [riderText(limitText(scenario.margin)), ...planned] };
 }
 
+/** Under the label: what the rank rests on, and what else the rider counts. */
+function standingLines(
+  comparison: Comparison,
+  scenario: ScenarioResult,
+  score: ScoredRow | undefined,
+): readonly ContentText[] {
+  const extras = countedExtras(comparison).map(
+    (name) => `${criteria[name].label}: ${extraText(scenario, name, wordsLocale)}`,
+  );
+  const standing = score === undefined ? [] : standingTexts(score, comparison);
+  return [...extras, ...standing].map(small);
+}
+
 function row(comparison: Comparison, scenario: ScenarioResult): TableCell[] {
   const score = comparison.scores.find(({ id }) => id === scenario.id);
   return [
     bar(methodColour[scenario.method]),
     { text: score === undefined ? '' : String(score.rank), fontSize: size.figure, bold: true },
     {
-      stack: [riderText(scenario.label, { bold: true }), small(carriesLine(scenario))],
+      stack: [
+        riderText(scenario.label, { bold: true }),
+        small(carriesLine(scenario)),
+        ...standingLines(comparison, scenario, score),
+      ],
     },
     priceCell(scenario),
     figure(decimalText(scenario.mass.carriedG)),

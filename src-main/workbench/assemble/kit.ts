@@ -36,15 +36,24 @@ export function ofKind<K extends ItemKind>(
 }
 
 /** The devices that come along: owned, and not left at home. */
+export function travellingItems(
+  items: readonly Item[],
+  leftAtHome: readonly string[],
+): readonly ItemOf<'device'>[] {
+  const left = new Set(leftAtHome);
+  return items
+    .filter((item) => isKind(item, 'device'))
+    .filter((item) => item.state === 'owned' && !left.has(item.id));
+}
+
+/** Each piece of them as the model has it. */
 export function travellingDevices(
   items: readonly Item[],
   leftAtHome: readonly string[],
 ): readonly DeviceModel[] {
-  const left = new Set(leftAtHome);
-  return items
-    .filter((item) => isKind(item, 'device'))
-    .filter((item) => item.state === 'owned' && !left.has(item.id))
-    .flatMap((item) => copies(item.quantity, (copy) => deviceModel(item, copy)));
+  return travellingItems(items, leftAtHome).flatMap((item) =>
+    copies(item.quantity, (copy) => deviceModel(item, copy)),
+  );
 }
 
 function copies<T>(quantity: number, make: (copy: number) => T): T[] {

@@ -1,6 +1,7 @@
 import type { Item } from '../../../shared-types/item.ts';
 import type { Money } from '../../../shared-types/money.ts';
-import type { PricedLine } from '../../model/judge/cost.ts';
+import { usualLifeYears } from '../../../shared-types/usual-life.ts';
+import type { PricedLine } from '../../model/judge/priced-line.ts';
 import type { WeighedLine } from '../../model/judge/mass.ts';
 import type { CarriedItem } from './kit.ts';
 
@@ -11,7 +12,10 @@ export function pricedLines(lines: readonly CarriedItem[]): readonly PricedLine[
     label: item.label,
     carried,
     owned: item.state === 'owned' ? Math.min(carried, item.quantity) : 0,
-    prices: pricesOf(item),
+    price: item.price,
+    building: buildingOf(item),
+    resale: item.resale,
+    lifeYears: item.lifeYears ?? usualLifeYears[item.kind],
   }));
 }
 
@@ -27,9 +31,8 @@ export function weighedLines(lines: readonly CarriedItem[]): readonly WeighedLin
   }));
 }
 
-function pricesOf(item: Item): readonly Money[] {
-  if (item.kind !== 'generator-hub') return [item.price];
-  return [item.price, item.rim.cost, item.spokes.cost, item.labour];
+function buildingOf(item: Item): readonly Money[] {
+  return item.kind === 'generator-hub' ? [item.rim.cost, item.spokes.cost, item.labour] : [];
 }
 
 function massesOf(item: Item): Pick<WeighedLine, 'massG' | 'replacesG'> {

@@ -4,7 +4,7 @@ import { daysBefore, type Leg, type Tour } from '../../../shared-types/tour.ts';
 import { buildTimeline, type LegPlan, type Timeline } from '../../model/flow/timeline.ts';
 import { lightStepsPerDay } from '../../model/flow/panel-power.ts';
 import { aimedOverFlat } from '../../model/flow/panel-yield.ts';
-import { tourSun, type TourSun } from '../../model/flow/tour-sun.ts';
+import { tourSun, type PlaceClimate, type TourSun } from '../../model/flow/tour-sun.ts';
 import { noonOf } from '../../model/sun/calendar.ts';
 import { drawSkies, type Skies } from '../../model/sun/history/draw-skies.ts';
 import type { Optics } from '../../model/sun/plane-of-array.ts';
@@ -26,19 +26,23 @@ export interface TourModel {
   readonly notes: readonly (readonly string[])[];
 }
 
-/** @returns the index of the first leg whose station is not known, or the tour made ready for the model */
+/**
+ * @param sunScale multiplies the mean light of every day
+ * @returns the index of the first leg whose station is not known, or the tour made ready for the model
+ */
 export function assembleTour(
   tour: Tour,
   stations: readonly Station[],
   settings: Pick<Settings, 'stepMinutes' | 'sky'>,
+  sunScale = 1,
 ): TourModel | { readonly unknownStationInLeg: number } {
   const places = tour.legs.map((leg) => settlePlace(leg.place, leg.radiation, stations));
   const unknown = places.indexOf(null);
   if (unknown >= 0) return { unknownStationInLeg: unknown };
   const settled = places.filter((place) => place !== null);
-  const timeline = timelineOf(tour, settings);
+  const timeline = timelineOf(tour, Number(settings.stepMinutes));
   const days = Array.from(timeline.legOfDay, (leg, day) => ({
-    climate: settled[leg]!.climate,
+    climate: brighter(settled[leg]!.climate, sunScale),
     noonMs: noonOf(tour.startDate, day),
   }));
   const sun = tourSun(days, lightStepsPerDay(timeline.stepsPerDay));
@@ -54,12 +58,13 @@ export function assembleTour(
   return { tour, timeline, places: settled, sun, skies, optics, notes };
 }
 
+function brighter(climate: PlaceClimate, sunScale: number): PlaceClimate {
+  return { ...climate, clearness: climate.clearness.map((clearness) => clearness * sunScale) };
+}
+
 /** The tour as a row of steps. */
-export function timelineOf(
-  { legs }: Pick<Tour, 'legs'>,
-  { stepMinutes }: Pick<Settings, 'stepMinutes'>,
-): Timeline {
-  return buildTimeline(legs.map(legPlan), Number(stepMinutes));
+export function timelineOf({ legs }: Pick<Tour, 'legs'>, stepMinutes: number): Timeline {
+  return buildTimeline(legs.map(legPlan), stepMinutes);
 }
 
 function legPlan(leg: Leg): LegPlan {

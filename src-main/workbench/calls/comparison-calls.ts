@@ -5,10 +5,7 @@ import { success, type Outcome } from '../../../shared-types/outcome.ts';
 import { judge } from '../compare.ts';
 import type { Chosen, ComparisonDesk } from '../comparison-desk.ts';
 
-type ComparisonCalls = Pick<
-  Handlers,
-  'comparison.run' | 'comparison.progress' | 'comparison.cancel' | 'comparison.rank'
->;
+type ComparisonCalls = Pick<Handlers, 'comparison.run' | 'comparison.rank'>;
 
 /**
  * The comparison calls. The last results of a tour are kept, so that changed weights re-rank without a simulation.
@@ -22,8 +19,6 @@ export function comparisonCalls(desk: ComparisonDesk): ComparisonCalls {
   };
   return {
     'comparison.run': ({ runId, tourId, scenarioIds }) => fresh(runId, tourId, scenarioIds),
-    'comparison.progress': ({ runId }) => success({ share: desk.progress(runId) }),
-    'comparison.cancel': ({ runId }) => success({ cancelled: desk.cancel(runId) }),
     'comparison.rank': async ({ tourId, preferences }) => {
       const ran = last?.tour.id === tourId ? success(last) : await fresh(randomUUID(), tourId, null);
       return ran.ok ? success(judge(ran.value.scenarios, preferences, ran.value)) : ran;

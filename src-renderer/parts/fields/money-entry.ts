@@ -18,6 +18,11 @@ export function majorOf(value: Money): number | '' {
   return Number.isFinite(value.minor) && isCode(value.currency) ? toMajor(value) : '';
 }
 
+/** What a field starts from that holds no amount yet. */
+export function noAmountIn(currency: string): Money {
+  return { minor: Number.NaN, currency };
+}
+
 /** An emptied field keeps no amount: it is refused when stored, and says what is allowed. */
 export function withMajor(value: Money, major: number): Money {
   return isCode(value.currency) ? fromMajor(major, value.currency) : { ...value, minor: Number.NaN };

@@ -4,6 +4,7 @@ import { percent } from '../../../shared-types/figures.ts';
 /** Heads of the groups that hold fields; a group has no label of its own in its schema. */
 const groupLabels: Readonly<Record<string, string>> = {
   price: 'Price of one',
+  resale: 'Resale of one',
   rim: 'Rim',
   spokes: 'Spokes',
   cost: 'Price',
@@ -29,6 +30,11 @@ const groupLabels: Readonly<Record<string, string>> = {
   rules: 'Rules',
   sky: 'Sky',
   risk: 'Risk',
+  money: 'Money',
+  wallNight: 'A night with a wall',
+  frontLoad: 'Load on the front wheel',
+  ahead: 'Ahead of the rear axle',
+  ownShare: 'Share on the front wheel',
 };
 
 export function groupLabel(key: string): string {

@@ -7,7 +7,6 @@ import type {
 } from '../../../shared-types/comparison.ts';
 import { amount, moneyText, withUnit } from '../../../shared-types/figures.ts';
 import { firstShortText, ofHundred, spreadText, usualMargin } from '../../../shared-types/history-words.ts';
-import { criteria, type Criterion } from '../../../shared-types/settings.ts';
 
 /** What stands beside the price: what is owned already, and what could not be added up. */
 export function costQualifiers(cost: Cost, locale?: string): readonly string[] {
@@ -38,9 +37,10 @@ export function gramsQualifiers(legs: readonly LegYield[], locale?: string): rea
   return byDrag ? [`drag costs ${text(drag)} a day`] : [];
 }
 
-/** Which figures lie beyond what the rider accepts. */
-export function unacceptableText(names: readonly Criterion[]): string {
-  return `Beyond what you accept: ${names.map((name) => criteria[name].label.toLowerCase()).join(', ')}.`;
+/** What the days between walls come to at their two ends. */
+export function wallQualifiers(daysWithoutWall: number, tourDays: number): readonly string[] {
+  if (daysWithoutWall <= 0) return ['a wall every night is not enough'];
+  return daysWithoutWall >= tourDays ? ['needs no wall on the way'] : [];
 }
 
 /** What stands beside the margin: how sure it is, what half of the histories carry, and what limits it. */

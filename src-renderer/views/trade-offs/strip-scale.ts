@@ -10,10 +10,10 @@ export interface StripScale {
 /** Room left at both ends, so that a mark on the edge is drawn whole. */
 const edgePct = 6;
 
-/** Everything the column shows lies inside: the values, how far they usually reach, and the rider's two limits. */
+/** Everything known that the column shows lies inside: the values, how far they usually reach, and the rider's two limits. */
 export function stripScale(comparison: Comparison, criterion: Criterion, limits: CriterionScale): StripScale {
   const shown = comparison.scenarios.flatMap((scenario) => valuesShown(scenario, criterion));
-  const all = [...shown, limits.satisfied, limits.unacceptable];
+  const all = [...shown, limits.satisfied, limits.unacceptable].filter(Number.isFinite);
   const from = Math.min(...all);
   const to = Math.max(...all);
   return from === to ? { from: from - 1, to: to + 1 } : { from, to };

@@ -199,7 +199,8 @@ wall-charger,Charger,95,,,,pd:30,,,,,30
 accessory,Cable,30,,,,,,,,,`;
     const { drafts, problems: found } = readItemCsv(text, euro);
     expect(found).toEqual([]);
-    const common = { state: 'owned', quantity: 1, price: { minor: 0, currency: euro }, notes: '' };
+    const price = { minor: 0, currency: euro };
+    const common = { state: 'owned', quantity: 1, price, lifeYears: null, resale: null, notes: '' };
     expect(drafts).toEqual([
       {
         kind: 'device',
@@ -292,8 +293,8 @@ accessory,Cable,30,,,,,,,,,`;
   });
 
   it('takes every figure a line gives over the default', () => {
-    const text = `kind,label,state,quantity,mass_g,price,mount,notes,capacity_mah,cell_v,measured_wh,measured_on,health,input_standard,input_w,input_cable,outputs,efficiency_in,efficiency_out,charges_while_serving,standby_w,self_discharge_pct_per_month,lights
-Bank,"20 Ah bank, 18 W in",Considering,2,350,44.95,frame,light grey,20000,3.7,60,2026-03-14,0.95,PD,18,C-5A,pd:20,0.9,0.8,Yes,0.05,3,5`;
+    const text = `kind,label,state,quantity,mass_g,price,life_years,resale,mount,notes,capacity_mah,cell_v,measured_wh,measured_on,health,input_standard,input_w,input_cable,outputs,efficiency_in,efficiency_out,charges_while_serving,standby_w,self_discharge_pct_per_month,lights
+Bank,"20 Ah bank, 18 W in",Considering,2,350,44.95,3.5,10,frame,light grey,20000,3.7,60,2026-03-14,0.95,PD,18,C-5A,pd:20,0.9,0.8,Yes,0.05,3,5`;
     expect(readItemCsv(text, euro)).toEqual({
       problems: [],
       drafts: [
@@ -304,6 +305,8 @@ Bank,"20 Ah bank, 18 W in",Considering,2,350,44.95,frame,light grey,20000,3.7,60
           quantity: 2,
           massG: 350,
           price: { minor: 4495, currency: euro },
+          lifeYears: 3.5,
+          resale: { minor: 1000, currency: euro },
           mount: 'frame',
           notes: 'light grey',
           capacity: { as: 'mah', mAh: 20000, cellV: 3.7 },
@@ -320,6 +323,18 @@ Bank,"20 Ah bank, 18 W in",Considering,2,350,44.95,frame,light grey,20000,3.7,60
         },
       ],
     });
+  });
+
+  it('takes a life and a resale by themselves, and refuses those that cannot be', () => {
+    const text = 'kind,label,mass_g,life_years,resale\naccessory,Strap,30,2,\naccessory,Cable,30,,1.5';
+    expect(readItemCsv(text, euro).drafts).toMatchObject([
+      { lifeYears: 2, resale: null },
+      { lifeYears: null, resale: { minor: 150, currency: euro } },
+    ]);
+    expect(problems('kind,label,mass_g,life_years,resale\naccessory,Strap,30,0,-1')).toEqual([
+      '2 life_years: Allowed is a number from 0.5 to 50 years; it says "0".',
+      '2 resale: Allowed is an amount from 0 to 1,000,000 EUR; it says "-1".',
+    ]);
   });
 
   it('takes the extra draw of a device that is charged in use', () => {

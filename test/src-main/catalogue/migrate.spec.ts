@@ -4,8 +4,14 @@ import { readGeneratorHub } from '../../../src-main/catalogue/item-kinds/generat
 import { readTrack } from '../../../src-main/catalogue/leg-tracks.ts';
 import { migrate, newestVersion, schemaVersion } from '../../../src-main/catalogue/migrate.ts';
 import { migrations } from '../../../src-main/catalogue/migrations.ts';
+import type { LimitColumns } from '../../../src-main/catalogue/limit-columns.ts';
 import { readPlacement } from '../../../src-main/catalogue/placements.ts';
+import { readPreferences } from '../../../src-main/catalogue/preference-rows.ts';
+import { usualFrontLoad } from '../../../shared-types/front-load.ts';
+import { usualMoney } from '../../../shared-types/money-settings.ts';
 import { usualSky } from '../../../shared-types/settings.ts';
+import { loadColumns } from '../../../src-main/catalogue/load-columns.ts';
+import { moneyColumns } from '../../../src-main/catalogue/money-columns.ts';
 import { skyOf, type SkyColumns } from '../../../src-main/catalogue/sky-columns.ts';
 import {
   columnsOf,
@@ -15,6 +21,7 @@ import {
   migratedTo,
   migrateTo,
   oldScenarios,
+  oldSettings,
   rowsOf,
   storeOldScenarios,
 } from './older-catalogue.ts';
@@ -51,7 +58,7 @@ describe('migrate()', () => {
 
   it('brings an empty file to the newest version', () => {
     const db = migratedTo(newestVersion(migrations));
-    expect(schemaVersion(db)).toBe(150);
+    expect(schemaVersion(db)).toBe(180);
     expect(tablesOf(db)).toContain('criterion_scales');
   });
 
@@ -59,7 +66,7 @@ describe('migrate()', () => {
     const db = migratedTo(newestVersion(migrations));
     const before = tablesOf(db);
     migrate(db, migrations);
-    expect([schemaVersion(db), tablesOf(db)]).toEqual([150, before]);
+    expect([schemaVersion(db), tablesOf(db)]).toEqual([180, before]);
   });
 
   it('makes strict tables only', () => {
@@ -270,6 +277,59 @@ describe('step', () => {
     expect(rowsOf(db, 'settings')).toEqual(
       before.map((row) => ({ ...row, risk_confidence: 0.9, risk_use_spread: 0.25 })),
     );
+  });
+
+  it('150 to 160 gives old items the usual life of their kind and no known resale', () => {
+    const db = filledAt100();
+    migrateTo(db, 150);
+    const before = rowsOf(db, 'items') as object[];
+    migrateTo(db, 160);
+    expect(rowsOf(db, 'items')).toEqual(
+      before.map((row) => ({ ...row, life_years: null, resale_minor: null, resale_currency: null })),
+    );
+  });
+
+  it('150 to 160 keeps an amount and its currency together', () => {
+    const db = filledAt100();
+    migrateTo(db, 160);
+    expect(() => db.exec('UPDATE items SET resale_minor = 500')).toThrow(/resale_with_its_currency/);
+    expect(() => db.exec("UPDATE items SET resale_currency = 'EUR'")).toThrow(/resale_with_its_currency/);
+    db.exec("UPDATE items SET resale_minor = 500, resale_currency = 'EUR'");
+  });
+
+  it('160 to 170 gives old settings nights at no price in their currency, and the usual balance', () => {
+    const db = filledAt100();
+    migrateTo(db, 160);
+    const before = rowsOf(db, 'settings') as { readonly currency: string }[];
+    migrateTo(db, 170);
+    expect(rowsOf(db, 'settings')).toEqual(
+      before.map((row) => ({
+        ...row,
+        ...moneyColumns(usualMoney(row.currency)),
+        ...loadColumns(usualFrontLoad),
+      })),
+    );
+  });
+
+  it('170 to 180 keeps every scale, adds the extras uncounted, and sets no limit', () => {
+    const db = filledAt100();
+    migrateTo(db, 170);
+    const [scales, settings] = [
+      rowsOf(db, 'criterion_scales') as object[],
+      rowsOf(db, 'settings') as object[],
+    ];
+    migrateTo(db, 180);
+    const core = 'SELECT * FROM criterion_scales WHERE counted IS NULL';
+    expect(db.prepare(core).all()).toEqual(scales.map((row) => ({ ...row, counted: null })));
+    expect(scales).toHaveLength(4);
+    const limits = { limit_to_buy: null, limit_g: null, limit_front_wheel_g: null, limit_margin: null };
+    expect(rowsOf(db, 'settings')).toEqual(settings.map((row) => ({ ...row, ...limits, limit_by_air: 0 })));
+    expect(readPreferences(db, rowsOf(db, 'settings')[0] as LimitColumns)).toEqual(oldSettings.preferences);
+  });
+
+  it('170 to 180 adds no scale to a catalogue that has no settings yet', () => {
+    const db = migratedTo(180);
+    expect(rowsOf(db, 'criterion_scales')).toEqual([]);
   });
 
   it('by step or at once, the tables are alike', () => {

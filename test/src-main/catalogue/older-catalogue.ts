@@ -1,6 +1,9 @@
 import { onTestFinished } from 'vitest';
+import { usualFrontLoad } from '../../../shared-types/front-load.ts';
+import { noLimits } from '../../../shared-types/limits.ts';
+import { usualMoney } from '../../../shared-types/money-settings.ts';
 import { usualPlacement, usualRules, type Placement, type Scenario } from '../../../shared-types/scenario.ts';
-import { usualRisk, usualSky, type Preferences, type Settings } from '../../../shared-types/settings.ts';
+import { usualExtras, usualRisk, usualSky, type Settings } from '../../../shared-types/settings.ts';
 import {
   connectToWrite,
   inMemory,
@@ -68,12 +71,12 @@ export const oldScenarios: readonly Scenario[] = Object.entries(oldPlacements).m
   notes: 'Kept.',
 }));
 
-const oldPreferences: Preferences = {
+const oldScales = {
   cost: { weight: 0.25, satisfied: 10, unacceptable: 300 },
   grams: { weight: 0.25, satisfied: 400, unacceptable: 1200 },
   frontWheelGrams: { weight: 0, satisfied: 0, unacceptable: 500 },
   margin: { weight: 0.5, satisfied: 0.4, unacceptable: 0 },
-};
+} as const;
 
 /** The settings of `storeOldSettings()` as they must be read today. */
 export const oldSettings: Settings = {
@@ -83,14 +86,16 @@ export const oldSettings: Settings = {
   stepMinutes: '30',
   sky: usualSky,
   risk: usualRisk,
-  preferences: oldPreferences,
+  money: usualMoney('CHF'),
+  frontLoad: usualFrontLoad,
+  preferences: { ...oldScales, ...usualExtras, limits: noLimits },
 };
 
 /** At version 40: settings in another currency than the demo's, with the old tour chosen. */
 function storeOldSettings(db: WriteDb): void {
   db.exec("INSERT INTO settings VALUES (1, 'CHF', 'dark', 'old-tour', 30)");
   const insert = db.prepare('INSERT INTO criterion_scales VALUES (?, ?, ?, ?)');
-  for (const [criterion, { weight, satisfied, unacceptable }] of Object.entries(oldPreferences))
+  for (const [criterion, { weight, satisfied, unacceptable }] of Object.entries(oldScales))
     insert.run(criterion, weight, satisfied, unacceptable);
 }
 

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { z } from 'zod';
 import { hubPower } from '../../../shared-types/hub-item.ts';
 import { itemKinds, type ItemDraft, type ItemKind } from '../../../shared-types/item.ts';
+import { limits } from '../../../shared-types/limits.ts';
 import { placement, scenarioDraft, type ScenarioDraft } from '../../../shared-types/scenario.ts';
 import {
   criteria,
@@ -141,21 +142,23 @@ function kitLine(itemId: string): fc.Arbitrary<unknown> {
 /** Settings of one of these tours or of none. */
 export function randomSettings(tourIds: readonly string[]): fc.Arbitrary<Settings> {
   const scales = criterionNames.map((name) => [name, randomScale(name)] as const);
+  const parts = { ...Object.fromEntries(scales), limits: arbitraryOf(limits) };
   const byHand: ByHand = new Map<z.core.$ZodType, fc.Arbitrary<unknown>>([
     [settings.shape.tourId, fc.option(fc.constantFrom(...tourIds))],
-    [preferences, fc.record(Object.fromEntries(scales))],
+    [preferences, fc.record(parts)],
   ]);
   return arbitraryOf(settings, byHand) as fc.Arbitrary<Settings>;
 }
 
-/** The two bounds in the order that the criterion asks for, and a weight above 0, which one of the four must have. */
+/** The two bounds in the order that the criterion asks for, and a weight above 0, which one of those that count must have. */
 function randomScale(name: Criterion): fc.Arbitrary<CriterionScale> {
   const bound = fc.integer({ min: -1_000_000, max: 1_000_000 });
   const bounds = fc.uniqueArray(bound, { minLength: 2, maxLength: 2 });
   const weight = fc.double({ min: 0.001, max: 1, noNaN: true });
-  return fc.tuple(weight, bounds).map(([weightOfOne, pair]) => {
+  return fc.tuple(weight, bounds, fc.boolean()).map(([weightOfOne, pair, counted]) => {
     const [low, high] = [Math.min(...pair), Math.max(...pair)];
     const [satisfied, unacceptable] = criteria[name].better === 'lower' ? [low, high] : [high, low];
-    return { weight: weightOfOne, satisfied, unacceptable };
+    const scale = { weight: weightOfOne, satisfied, unacceptable };
+    return criteria[name].extra ? { ...scale, counted } : scale;
   });
 }

@@ -1,8 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { z } from 'zod';
+import { frontLoad } from '../../../shared-types/front-load.ts';
 import { itemKinds, deviceUse } from '../../../shared-types/item.ts';
 import { hubPower } from '../../../shared-types/hub-item.ts';
+import { limits } from '../../../shared-types/limits.ts';
+import { moneySettings } from '../../../shared-types/money-settings.ts';
 import { money } from '../../../shared-types/money.ts';
 import { port } from '../../../shared-types/port.ts';
 import { placement, scenarioDraft } from '../../../shared-types/scenario.ts';
@@ -34,11 +37,15 @@ const [, along] = leg.shape.wind.options;
 const piece = trackProfile.shape.pieces.element;
 const curvePoint = curve.shape.points.element;
 const scale = preferences.shape.cost;
+const { shape: ahead } = frontLoad.shape.ahead;
+const { shape: ownShare } = frontLoad.shape.ownShare;
 
 const fieldOfColumn: Readonly<Record<string, z.ZodNumber>> = {
   'items.quantity': accessory.shape.quantity,
   'items.mass_g': accessory.shape.massG,
   'items.price_minor': money.shape.minor,
+  'items.life_years': accessory.shape.lifeYears.unwrap(),
+  'items.resale_minor': money.shape.minor,
   'devices.capacity_wh': deviceWh.shape.wh,
   'devices.capacity_mah': deviceMAh.shape.mAh,
   'devices.cell_v': deviceMAh.shape.cellV,
@@ -127,6 +134,24 @@ const fieldOfColumn: Readonly<Record<string, z.ZodNumber>> = {
   'settings.ground_reflectance': sky.shape.groundReflectance,
   'settings.risk_confidence': risk.shape.confidence,
   'settings.risk_use_spread': risk.shape.useSpread,
+  'settings.money_rate_pct': moneySettings.shape.ratePct,
+  'settings.touring_days_a_year': moneySettings.shape.touringDaysAYear,
+  'settings.wall_night_minor': money.shape.minor,
+  'settings.wheelbase_m': frontLoad.shape.wheelbaseM,
+  'settings.ahead_fork_m': ahead.fork,
+  'settings.ahead_handlebar_m': ahead.handlebar,
+  'settings.ahead_frame_m': ahead.frame,
+  'settings.ahead_rear_rack_m': ahead.rearRack,
+  'settings.ahead_body_m': ahead.body,
+  'settings.own_share_fork': ownShare.fork.unwrap(),
+  'settings.own_share_handlebar': ownShare.handlebar.unwrap(),
+  'settings.own_share_frame': ownShare.frame.unwrap(),
+  'settings.own_share_rear_rack': ownShare.rearRack.unwrap(),
+  'settings.own_share_body': ownShare.body.unwrap(),
+  'settings.limit_to_buy': limits.shape.toBuy.unwrap(),
+  'settings.limit_g': limits.shape.grams.unwrap(),
+  'settings.limit_front_wheel_g': limits.shape.frontWheelGrams.unwrap(),
+  'settings.limit_margin': limits.shape.margin.unwrap(),
   'criterion_scales.weight': scale.shape.weight,
   'criterion_scales.satisfied': scale.shape.satisfied,
   'criterion_scales.unacceptable': scale.shape.unacceptable,
@@ -134,7 +159,7 @@ const fieldOfColumn: Readonly<Record<string, z.ZodNumber>> = {
 
 /** Numbers that are no field of a draft: places in a list, months, the one row of settings, a flag, a choice. */
 const otherNumbers =
-  /(\.|_)position$|^leg_radiation\.month$|^settings\.(id|step_min)$|^banks\.charges_while_serving$|^accessories\.for_hub$/;
+  /(\.|_)position$|^leg_radiation\.month$|^settings\.(id|step_min|limit_by_air)$|^criterion_scales\.counted$|^banks\.charges_while_serving$|^accessories\.for_hub$/;
 
 function numberColumns(db: WriteDb): string[] {
   const sql = `SELECT t.name || '.' || c.name FROM pragma_table_list t, pragma_table_info(t.name) c
@@ -190,6 +215,8 @@ describe('raw SQL is refused', () => {
     ['an unknown mount', "UPDATE items SET mount = 'trailer'"],
     ['a currency in small letters', "UPDATE items SET price_currency = 'eur'"],
     ['a currency of four letters', "UPDATE items SET price_currency = 'EURO'"],
+    ['a resale without its currency', 'UPDATE items SET resale_minor = 500, resale_currency = NULL'],
+    ['a night priced in small letters', "UPDATE settings SET wall_night_currency = 'eur'"],
     ['an id in capitals', "UPDATE items SET id = 'Cables' WHERE id = 'demo-cables'"],
     ['an id that starts with a hyphen', "UPDATE items SET id = '-x' WHERE id = 'demo-cables'"],
     ['notes of 2001 characters', "UPDATE items SET notes = printf('%.2001c', 'x')"],
@@ -253,6 +280,20 @@ describe('raw SQL is refused', () => {
       'a scale whose bounds are turned',
       "UPDATE criterion_scales SET satisfied = 900 WHERE criterion = 'cost'",
     ],
+    [
+      'days without a wall that are turned',
+      "UPDATE criterion_scales SET satisfied = 1 WHERE criterion = 'daysWithoutWall'",
+    ],
+    [
+      'a criterion of the core left uncounted',
+      "UPDATE criterion_scales SET counted = 0 WHERE criterion = 'cost'",
+    ],
+    [
+      'an extra that says not whether it counts',
+      "UPDATE criterion_scales SET counted = NULL WHERE criterion = 'risk'",
+    ],
+    ['an unknown criterion', "UPDATE criterion_scales SET criterion = 'looks' WHERE criterion = 'risk'"],
+    ['air travel by halves', 'UPDATE settings SET limit_by_air = 2'],
     [
       'a scale without extent',
       "UPDATE criterion_scales SET unacceptable = satisfied WHERE criterion = 'margin'",

@@ -7,7 +7,7 @@ describe('the built folders', () => {
       project: '/app',
       renderer: '/app/out/renderer',
       preload: '/app/out/preload/preload.cjs',
-      scenarioWorker: '/app/out/main/scenario-worker.js',
+      worker: '/app/out/main/worker.js',
     });
   });
 });

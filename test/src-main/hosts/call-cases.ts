@@ -8,6 +8,8 @@ export const cable = {
   quantity: 1,
   massG: 24,
   price: { minor: 900, currency: 'EUR' },
+  lifeYears: null,
+  resale: null,
   mount: 'frame',
   forHub: false,
   notes: '',

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { demoItems } from '../../../db/demo/demo.ts';
 import type { Item } from '../../../shared-types/item.ts';
 import { drawComparedTour, type ComparedTour } from '../../../src-main/workbench/compared-tour.ts';
-import type { ComparisonGround } from '../../../src-main/workbench/scenario-job.ts';
+import type { ComparisonGround } from '../../../src-main/workbench/ground.ts';
 import { demoGround, withHistories } from '../../support/demo-ground.ts';
 import { expectNear } from '../../support/near.ts';
 

@@ -2,15 +2,17 @@ import { describe, expect, it } from 'vitest';
 import { mostScenariosCompared } from '../../../shared-types/scenario.ts';
 import { listScenarios, removeScenario, saveScenario } from '../../../src-main/catalogue/scenarios.ts';
 import { listTours, saveTour } from '../../../src-main/catalogue/tours.ts';
-import type { ScenarioResult } from '../../../shared-types/comparison.ts';
 import { createComparisonDesk } from '../../../src-main/workbench/comparison-desk.ts';
-import { scenarioWorker, type ComparisonGround } from '../../../src-main/workbench/scenario-job.ts';
-import type { Simulator } from '../../../src-main/workbench/simulator.ts';
-import { simulatorHere } from '../../support/simulator-here.ts';
+import type { Crew, Watch } from '../../../src-main/workbench/crew.ts';
+import type { ComparisonGround } from '../../../src-main/workbench/ground.ts';
+import { jobHand, type JobInput, type JobKind, type JobOutput } from '../../../src-main/workbench/jobs.ts';
+import { createRunBook } from '../../../src-main/workbench/run-book.ts';
+import { crewHere } from '../../support/crew-here.ts';
 import { openedDemo } from '../catalogue/temporary-catalogue.ts';
 
-/** A simulator whose runs go on when the test says so. */
-function heldSimulator() {
+/** A crew whose runs go on when the test says so. */
+function heldCrew() {
+  const here = crewHere();
   const runs: {
     readonly ground: ComparisonGround;
     readonly ids: readonly string[];
@@ -18,24 +20,31 @@ function heldSimulator() {
     readonly finish: () => void;
     readonly fail: (fault: Error) => void;
   }[] = [];
-  const simulator: Simulator = {
-    start: (ground, scenarios, onProgress) => {
-      const { promise, resolve, reject } = Promise.withResolvers<readonly ScenarioResult[] | null>();
-      const doJob = scenarioWorker();
-      const finish = (): void =>
-        resolve(scenarios.map((scenario) => doJob({ ...ground, scenario }, () => undefined)));
-      runs.push({ ground, ids: scenarios.map(({ id }) => id), onProgress, finish, fail: reject });
+  const crew: Crew = {
+    size: 1,
+    start: <K extends JobKind>(kind: K, inputs: readonly JobInput<K>[], watch: Watch<JobOutput<K>>) => {
+      // What is tried after the scenarios is done at once.
+      if (kind !== 'scenario') return here.start(kind, inputs, watch);
+      const { promise, resolve, reject } = Promise.withResolvers<readonly JobOutput<K>[] | null>();
+      const doOrder = jobHand();
+      const finish = (): void => resolve(inputs.map((input) => doOrder({ kind, input }, () => undefined)));
+      const jobs = inputs as readonly JobInput<'scenario'>[];
+      const ids = jobs.map(({ scenario }) => scenario.id);
+      const { onProgress } = watch;
+      runs.push({ ground: jobs[0]!.ground, ids, onProgress, finish, fail: reject });
       return { results: promise, cancel: () => resolve(null) };
     },
     close: () => undefined,
   };
-  return { simulator, runs };
+  return { crew, runs };
 }
 
 function setup() {
   const catalogue = openedDemo();
-  const held = heldSimulator();
-  return { catalogue, ...held, desk: createComparisonDesk(catalogue, held.simulator) };
+  const held = heldCrew();
+  const book = createRunBook();
+  const desk = createComparisonDesk(catalogue, held.crew, book);
+  return { catalogue, ...held, desk: { ...book, ...desk } };
 }
 
 const oneScenario = ['demo-banks'];
@@ -124,7 +133,7 @@ describe('a comparison desk', { timeout: 30_000 }, () => {
     runs[1]!.finish();
     await second;
     expect(runs[1]!.ground.tour.riderW).toBe(tour.riderW + 50);
-    expect(runs[1]!.ground.runId).not.toBe(runs[0]!.ground.runId);
+    expect(runs[1]!.ground.groundId).not.toBe(runs[0]!.ground.groundId);
   });
 
   it('takes all scenarios up to the most one comparison takes', () => {
@@ -140,7 +149,7 @@ describe('a comparison desk', { timeout: 30_000 }, () => {
   it('compares nothing where there is nothing to compare', async () => {
     const { catalogue } = setup();
     for (const { id } of listScenarios(catalogue.read)) removeScenario(catalogue.write, id);
-    const desk = createComparisonDesk(catalogue, simulatorHere());
+    const desk = createComparisonDesk(catalogue, crewHere(), createRunBook());
     const outcome = await desk.run('a', 'demo-tour', null);
     expect(outcome).toMatchObject({ ok: true, value: { scenarios: [], scores: [] } });
   });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Scenario } from '../../../shared-types/scenario.ts';
 import { carriedItems } from '../../../src-main/workbench/assemble/kit.ts';
 import { drawComparedTour, type ComparedTour } from '../../../src-main/workbench/compared-tour.ts';
-import type { ComparisonGround } from '../../../src-main/workbench/scenario-job.ts';
+import type { ComparisonGround } from '../../../src-main/workbench/ground.ts';
 import { readyScenario, simulateScenario } from '../../../src-main/workbench/simulate-scenario.ts';
 import { demoGround, demoScenario, withHistories } from '../../support/demo-ground.ts';
 import { expectNear } from '../../support/near.ts';

@@ -37,7 +37,8 @@ function ready(changes: Partial<KitModel> = {}, histories = 1, atWall: Rules['at
   const run = flowRun({ ...kit, rules: { ...usualRules, atWall }, ...changes }, [leg], 15);
   const { network, course, draws } = run;
   return {
-    ...{ network, course, rides: [], histories: Array.from({ length: histories }, () => draws) },
+    ...{ network, course, rides: [], courseWith: () => course },
+    histories: Array.from({ length: histories }, () => draws),
     panels: { byHistory: [draws.panelW], meanW: Float64Array.from(draws.panelW) },
   } satisfies ReadyScenario;
 }

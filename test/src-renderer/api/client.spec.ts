@@ -80,4 +80,11 @@ describe('connect() over HTTP', () => {
       body: '{"id":"a"}',
     });
   });
+
+  it('keeps what is no number from turning into none', async () => {
+    reply = { status: 200, body: JSON.stringify(success(null)) };
+    const limits = { toBuy: Number.NaN, grams: 610 };
+    await connect(page())('about', { limits } as never);
+    expect(JSON.parse(seen.body)).toEqual({ limits: { toBuy: 'NaN', grams: 610 } });
+  });
 });

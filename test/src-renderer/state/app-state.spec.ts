@@ -18,6 +18,14 @@ describe('AppState', () => {
   });
   afterEach(() => vi.useRealTimers());
 
+  const saveNight = (minor: number) => {
+    const { money, currency } = app.settings.current!;
+    return app.settings.save({ money: { ...money, wallNight: { minor, currency } } });
+  };
+  const saveOwnShare = (fork: number) => {
+    const { frontLoad } = app.settings.current!;
+    return app.settings.save({ frontLoad: { ...frontLoad, ownShare: { ...frontLoad.ownShare, fork } } });
+  };
   const runs = (): number => workbench.count('comparison.run');
   const pause = (): Promise<unknown> => vi.advanceTimersByTimeAsync(1000);
   const marginOf = (id: string) =>
@@ -59,6 +67,9 @@ describe('AppState', () => {
     ['the step', () => app.settings.save({ stepMinutes: '60' })],
     ['the sky', () => app.settings.save({ sky: { ...app.settings.current!.sky, seed: 7 } })],
     ['the risk', () => app.settings.save({ risk: { ...app.settings.current!.risk, useSpread: 0.4 } })],
+    ['the interest', () => app.settings.save({ money: { ...app.settings.current!.money, ratePct: 3 } })],
+    ['the price of a night', () => saveNight(1500)],
+    ['a share of the rider’s own', () => saveOwnShare(0.9)],
   ])('compares again once %s is stored', async (_, save) => {
     await save();
     await pause();
@@ -71,9 +82,9 @@ describe('AppState', () => {
     expect([runs(), themes]).toEqual([1, ['system', 'dark']]);
   });
 
-  it('does not compare again for sky and risk that are the same', async () => {
-    const { sky, risk } = app.settings.current!;
-    await app.settings.save({ sky: { ...sky }, risk: { ...risk } });
+  it('does not compare again for settings that are the same', async () => {
+    const { sky, risk, money, frontLoad } = structuredClone(app.settings.current!);
+    await app.settings.save({ sky, risk, money, frontLoad });
     await pause();
     expect(runs()).toBe(1);
   });

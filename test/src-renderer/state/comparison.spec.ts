@@ -31,6 +31,7 @@ describe('ComparisonState', () => {
     const { preferences } = workbench.catalogue.settings;
     const none = { grams: 0, frontWheelGrams: 0, margin: 0 };
     return {
+      ...preferences,
       cost: { ...preferences.cost, weight: 1 },
       grams: { ...preferences.grams, weight: none.grams },
       frontWheelGrams: { ...preferences.frontWheelGrams, weight: none.frontWheelGrams },
@@ -99,7 +100,7 @@ describe('ComparisonState', () => {
   it('stops nothing that is done', async () => {
     await comparison.run();
     await comparison.run();
-    expect(workbench.count('comparison.cancel')).toBe(0);
+    expect(workbench.count('runs.cancel')).toBe(0);
   });
 
   it('lets the rider stop a run, keeps the old result and says nothing more', async () => {

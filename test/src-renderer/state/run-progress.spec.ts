@@ -17,7 +17,7 @@ describe('RunProgress', () => {
     vi.useRealTimers();
   });
 
-  const asked = (): number => workbench.count('comparison.progress');
+  const asked = (): number => workbench.count('runs.progress');
   const pass = (ms: number): Promise<unknown> => vi.advanceTimersByTimeAsync(ms);
 
   it('neither shows nor asks anything of a short run', async () => {
@@ -73,7 +73,7 @@ describe('RunProgress', () => {
   });
 
   it('takes no late answer about a run it has left', async () => {
-    workbench.hold('comparison.progress');
+    workbench.hold('runs.progress');
     workbench.runs.share = 0.9;
     progress.follow('run-1');
     await pass(410);

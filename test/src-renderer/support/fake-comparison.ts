@@ -8,8 +8,15 @@ import type {
 import type { Item } from '../../../shared-types/item.ts';
 import { toMajor } from '../../../shared-types/money.ts';
 import type { Scenario } from '../../../shared-types/scenario.ts';
-import { criterionNames, type Preferences, type Settings } from '../../../shared-types/settings.ts';
+import {
+  countedCriteria,
+  type Criterion,
+  type Preferences,
+  type Settings,
+} from '../../../shared-types/settings.ts';
 import { tourDays, type Tour } from '../../../shared-types/tour.ts';
+import { scoredRow } from '../../support/score-fixture.ts';
+import { airFixture } from '../../support/air-fixture.ts';
 
 /** Demand the fake gives each device, Wh a day: round, so that a test can tell what a change must do. */
 const whPerDevice = 6;
@@ -99,11 +106,17 @@ function resultOf(scenario: Scenario, tour: Tour, items: readonly Item[], curren
       grams: carriedG,
       frontWheelGrams: frontWheelG,
       margin: value,
+      ...{ risk: short === null ? 0 : 0.5, minutesLost: 4, daysWithoutWall: short === null ? 9 : 3 },
     },
     cost: {
       toBuy: { minor: minor(toBuy), currency },
+      building: { minor: 0, currency },
       whole: { minor: minor(lines), currency },
+      resale: { minor: 0, currency },
+      perTourDay: { minor: 35, currency },
+      paidNights: null,
       notConverted: [],
+      apart: { building: [], resale: [], perTourDay: [] },
       lines: lines.map(({ item, quantity }) => ({
         itemId: item.id,
         label: item.label,
@@ -126,6 +139,7 @@ function resultOf(scenario: Scenario, tour: Tour, items: readonly Item[], curren
       })),
     },
     hubCost: null,
+    air: airFixture(),
     margin: {
       value,
       capped: demand === 0,
@@ -168,17 +182,20 @@ export function fakeScores(
   results: readonly ScenarioResult[],
   preferences: Preferences,
 ): readonly ScoredRow[] {
+  const counted = countedCriteria(preferences);
   const scored = results.map((result) => {
-    const part = (name: (typeof criterionNames)[number]): number => {
+    const part = (name: Criterion): number => {
       const { satisfied, unacceptable } = preferences[name];
       const share = (result.values[name] - unacceptable) / (satisfied - unacceptable);
       return Math.min(1, Math.max(0, share));
     };
-    const parts = Object.fromEntries(criterionNames.map((name) => [name, part(name)])) as ScoredRow['parts'];
-    const score = criterionNames.reduce((sum, name) => sum + parts[name] * preferences[name].weight, 0);
-    return { id: result.id, score, parts, unacceptable: [], dominatedBy: null };
+    const score = counted.reduce((sum, name) => sum + part(name) * preferences[name].weight, 0);
+    const parts = Object.fromEntries(counted.map((name) => [name, part(name)]));
+    return scoredRow(result.id, score, { parts });
   });
-  return scored.toSorted((one, other) => other.score - one.score).map((row, i) => ({ ...row, rank: i + 1 }));
+  return scored
+    .toSorted((one, other) => other.score - one.score)
+    .map((row, i) => ({ ...row, rank: i + 1, topsis: { closeness: row.score, rank: i + 1 } }));
 }
 
 /** A comparison of the right shape whose figures follow the catalogue simply and visibly; no model stands behind it. */
@@ -201,6 +218,7 @@ export function fakeComparison(
       demandWhPerDay: whPerDevice,
     },
     currency,
+    ...{ ownsNoKit: false, remedies: null },
     histories: 200,
     seed: 1,
     confidence: 0.9,

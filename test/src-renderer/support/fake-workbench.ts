@@ -9,7 +9,12 @@ import { demoItems, demoScenarios, demoSettings, demoTours } from '../../../db/d
 import { fakeComparison, fakeScores } from './fake-comparison.ts';
 import { fakeLegRide } from './fake-leg-ride.ts';
 import { fakeLegSun } from './fake-leg-sun.ts';
+import { fakeKits } from './fake-kits.ts';
+import { fakeMaps } from './fake-map.ts';
+import { fakeStops } from './fake-stops.ts';
+import { fakeSwings } from './fake-swings.ts';
 import { fakeTracks } from './fake-tracks.ts';
+import { fakeUpgrade } from './fake-upgrade.ts';
 
 /** What the fake holds in memory; a test may look into it and change it. */
 export interface Catalogue {
@@ -113,8 +118,8 @@ function handlersOf(held: Catalogue, runs: Runs): Handlers {
       const comparison = compare(tourId, scenarioIds);
       return comparison === null ? noTour : success(comparison);
     },
-    'comparison.progress': () => success({ share: runs.share }),
-    'comparison.cancel': ({ runId }) => {
+    'runs.progress': () => success({ share: runs.share }),
+    'runs.cancel': ({ runId }) => {
       runs.cancelled.add(runId);
       return success({ cancelled: true });
     },
@@ -124,6 +129,11 @@ function handlersOf(held: Catalogue, runs: Runs): Handlers {
       const scores = fakeScores(comparison.scenarios, preferences);
       return success({ scores, advice: { ...comparison.advice, why: 'Ranked anew.' } });
     },
+    ...fakeSwings(held),
+    ...fakeMaps(held),
+    ...fakeKits(),
+    ...fakeUpgrade(held),
+    ...fakeStops(held),
     'sheet.save': ({ format }) =>
       success({
         as: 'download',
@@ -134,6 +144,14 @@ function handlersOf(held: Catalogue, runs: Runs): Handlers {
     'files.choose': () => success({ as: 'ask-page' }),
   };
 }
+
+/** The calls whose runs have a name and can be stopped. */
+const longCalls: ReadonlySet<CallName> = new Set([
+  'comparison.run',
+  'outlook.swings',
+  'outlook.map',
+  'upgrade.check',
+]);
 
 /** The workbench's calls over a catalogue in memory, parsed and refused by the real contract. */
 export class FakeWorkbench {
@@ -162,7 +180,7 @@ export class FakeWorkbench {
   }
 
   #stopped(name: CallName, input: unknown): boolean {
-    return name === 'comparison.run' && this.runs.cancelled.has((input as { readonly runId: string }).runId);
+    return longCalls.has(name) && this.runs.cancelled.has((input as { readonly runId: string }).runId);
   }
 
   /** Answers to this call are kept back, until `release` lets them go in an order of the test's choosing. */

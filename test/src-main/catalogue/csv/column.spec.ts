@@ -44,7 +44,9 @@ describe('usually()', () => {
 
 describe('common()', () => {
   it.each(kinds)('asks for kind, label and mass of a %s', (kind) => {
-    const required = Object.entries(common(kind)).filter(([, column]) => column.fallback === undefined);
+    const required = Object.entries(common(kind)).filter(
+      ([, column]) => column.fallback === undefined && column.optional !== true,
+    );
     expect(required.map(([name]) => name)).toEqual(['kind', 'label', 'mass_g']);
   });
 

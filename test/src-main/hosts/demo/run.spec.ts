@@ -6,7 +6,7 @@ import { failure, success } from '../../../../shared-types/outcome.ts';
 import { terminalDesk } from '../../../../src-main/hosts/demo/file-desk.ts';
 import { runDemo } from '../../../../src-main/hosts/demo/run.ts';
 import { openWorkbench } from '../../../../src-main/workbench/open.ts';
-import { simulatorHere } from '../../../support/simulator-here.ts';
+import { crewHere } from '../../../support/crew-here.ts';
 import { temporaryFolder } from '../temporary-folder.ts';
 import { smallWorkbench } from '../small-workbench.ts';
 
@@ -83,7 +83,7 @@ describe('the demo', () => {
       host: 'loopback',
       version: '1.2.3',
       files,
-      simulator: simulatorHere(),
+      crew: crewHere(),
     });
     await runDemo(workbench.handlers, print);
     workbench.close();

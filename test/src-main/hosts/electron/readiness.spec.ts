@@ -30,7 +30,7 @@ function start(files: Readonly<Record<string, string>> = builtFiles, page = buil
       project,
       renderer: join(project, 'out/renderer'),
       preload,
-      scenarioWorker: join(project, 'out/main/scenario-worker.js'),
+      worker: join(project, 'out/main/worker.js'),
     },
     dataFolder,
     page,

@@ -15,7 +15,7 @@ function built(
     project,
     renderer: join(project, 'renderer'),
     preload: join(project, 'preload.cjs'),
-    scenarioWorker: join(project, 'scenario-worker.js'),
+    worker: join(project, 'worker.js'),
   };
 }
 

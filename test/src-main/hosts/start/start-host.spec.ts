@@ -14,7 +14,7 @@ function setup(changes: Partial<Circumstances>, openBrowser: (address: string) =
     'renderer/index.html': '<!doctype html>',
   });
   vi.stubEnv('CHARGEWRIGHT_DATA', join(project, 'data'));
-  const folders = { project, renderer: join(project, 'renderer'), preload: '', scenarioWorker: '' };
+  const folders = { project, renderer: join(project, 'renderer'), preload: '', worker: '' };
   const circumstances: Circumstances = {
     wish: undefined,
     platform: 'linux',

@@ -1,18 +1,23 @@
 import { describe, expect, it } from 'vitest';
+import type { ScoredRow } from '../../../../shared-types/comparison.ts';
 import { notesOn } from '../../../../src-main/model/judge/advice-notes.ts';
 import type { AdvisedScenario, Standing } from '../../../../src-main/model/judge/advised.ts';
+import { scoredRow } from '../../../support/score-fixture.ts';
 
-const drawn = { histories: 200, confidence: 0.9 };
+const drawn = {
+  histories: 200,
+  confidence: 0.9,
+  remedies: null,
+  ownsNoKit: false,
+  tour: { days: 24 },
+};
 
-const standing = (score: number, changes: Partial<AdvisedScenario> = {}): Standing => ({
-  row: {
-    id: `kit-${score}`,
-    score,
-    rank: 1,
-    parts: { cost: 0, grams: 0, frontWheelGrams: 0, margin: 0 },
-    unacceptable: [],
-    dominatedBy: null,
-  },
+const standing = (
+  score: number,
+  changes: Partial<AdvisedScenario> = {},
+  row: Partial<ScoredRow> = {},
+): Standing => ({
+  row: scoredRow(`kit-${score}`, score, row),
   scenario: {
     id: `kit-${score}`,
     label: `Kit ${score}`,
@@ -26,6 +31,7 @@ const standing = (score: number, changes: Partial<AdvisedScenario> = {}): Standi
     },
     risk: { share: 0.05, low: 0.0274, high: 0.0896 },
     firstShort: { device: 'Phone', day: 9, earliestDay: 6 },
+    ...{ spilledShare: 0, daysWithoutWall: 24, kindsToBuy: [] },
     ...changes,
   },
 });
@@ -66,5 +72,36 @@ describe('notesOn()', () => {
     expect(notesOn([standing(0.8), close], drawn)).toEqual([said]);
     const refused = { ...close, row: { ...close.row, unacceptable: ['cost' as const] } };
     expect(notesOn([standing(0.8), refused], drawn)).toEqual([]);
+  });
+});
+
+describe('notesOn() a standing', () => {
+  it('calls no call close with one that a limit leaves out', () => {
+    const excludedBy = [{ limit: 'toBuy', text: 'costs too much' }] as const;
+    const out = standing(0.79, {}, { excludedBy, topsis: null });
+    expect(notesOn([standing(0.8), out], drawn)).toEqual(['Kit 0.79 is left out: it costs too much.']);
+  });
+
+  it('names every limit that leaves a scenario out', () => {
+    const excludedBy = [
+      { limit: 'toBuy', text: 'costs 420 EUR, your limit is 300 EUR' },
+      { limit: 'grams', text: 'weighs 1,520 g, your limit is 1,000 g' },
+    ] as const;
+    expect(notesOn([standing(0.8), standing(0.5, {}, { excludedBy, topsis: null })], drawn)).toEqual([
+      'Kit 0.5 is left out: it costs 420 EUR, your limit is 300 EUR; it weighs 1,520 g, your limit is 1,000 g.',
+    ]);
+  });
+
+  it('says when the second opinion puts another first', () => {
+    const first = standing(0.8, {}, { topsis: { closeness: 0.61, rank: 2 } });
+    const second = standing(0.7, {}, { rank: 2, topsis: { closeness: 0.643, rank: 1 } });
+    expect(notesOn([first, second], drawn)).toEqual([
+      'The second opinion differs: by nearness to the best of every figure (TOPSIS) Kit 0.7 is first with 0.64 of 1, Kit 0.8 has 0.61.',
+    ]);
+  });
+
+  it('says nothing of a second opinion that agrees, be it on a shared rank', () => {
+    const shared = standing(0.7, {}, { rank: 2, topsis: { closeness: 0.8, rank: 1 } });
+    expect(notesOn([standing(0.8), shared], drawn)).toEqual([]);
   });
 });

@@ -3,6 +3,9 @@ import type { ScoredRow } from '../../../../shared-types/comparison.ts';
 import { advise } from '../../../../src-main/model/judge/advice.ts';
 import type { AdvisedScenario } from '../../../../src-main/model/judge/advised.ts';
 
+/** Nothing of this calls for a sentence. */
+const quiet = { spilledShare: 0, daysWithoutWall: 24, kindsToBuy: [] } as const;
+
 const scenario = (id: string, changes: Partial<AdvisedScenario> = {}): AdvisedScenario => ({
   id,
   label: `Kit ${id}`,
@@ -19,6 +22,7 @@ const scenario = (id: string, changes: Partial<AdvisedScenario> = {}): AdvisedSc
   },
   risk: { share: 0, low: 0, high: 0.0188 },
   firstShort: null,
+  ...quiet,
   ...changes,
 });
 const short = (id: string, value: number): AdvisedScenario =>
@@ -30,15 +34,26 @@ const short = (id: string, value: number): AdvisedScenario =>
     risk: { share: 0.58, low: 0.5107, high: 0.6463 },
     firstShort: { device: 'Navigation unit', day: 11, earliestDay: 7 },
   });
-const drawn = { histories: 200, confidence: 0.9 };
+const noParts = {
+  ...{ cost: 0, grams: 0, frontWheelGrams: 0, margin: 0 },
+  ...{ risk: 0, minutesLost: 0, daysWithoutWall: 0 },
+};
+
+const drawn = {
+  histories: 200,
+  confidence: 0.9,
+  remedies: null,
+  ownsNoKit: false,
+  tour: { days: 24 },
+};
 const ranked = (...rows: (readonly [id: string, score: number])[]): ScoredRow[] =>
   rows.map(([id, score], index) => ({
     id,
     score,
     rank: index + 1,
-    parts: { cost: 0, grams: 0, frontWheelGrams: 0, margin: 0 },
-    unacceptable: [],
-    dominatedBy: null,
+    parts: noParts,
+    ...{ unacceptable: [], excludedBy: [], notKnown: [] },
+    ...{ dominatedBy: null, topsis: null },
   }));
 
 describe('advise()', () => {
@@ -47,7 +62,7 @@ describe('advise()', () => {
   });
 
   it('says in how many histories the rider wants it to hold', () => {
-    const sure = { histories: 200, confidence: 0.95 };
+    const sure = { ...drawn, confidence: 0.95 };
     expect(advise([scenario('a')], ranked(['a', 0.8]), sure).answer).toContain('in 95 of 100 histories');
   });
 
@@ -113,5 +128,34 @@ describe('advise()', () => {
     expect(advise([mixed], ranked(['a', 0.8]), drawn).notes).toEqual([
       'Kit a also costs 12.50\u00a0USD, which is not converted and not counted.',
     ]);
+  });
+});
+
+describe('advise() within limits', () => {
+  const overPrice = { limit: 'toBuy', text: 'costs 420 EUR, your limit is 300 EUR' } as const;
+  const excluded = (row: ScoredRow): ScoredRow => ({ ...row, excludedBy: [overPrice] });
+
+  it('never says take of what a limit leaves out', () => {
+    const { answer } = advise(
+      [scenario('a'), scenario('b')],
+      ranked(['a', 0.8], ['b', 0.5]).map(excluded),
+      drawn,
+    );
+    expect(answer).toBe(
+      'No scenario stays within your limits. The nearest by your weights is Kit a: it costs 420 EUR, your limit is 300 EUR.',
+    );
+  });
+
+  it('says that nothing carries the plan when only what is left out does', () => {
+    const [a, b] = ranked(['a', 0.5], ['b', 0.8]) as [ScoredRow, ScoredRow];
+    const { answer } = advise([short('a', -0.2), scenario('b')], [a, excluded(b)], drawn);
+    expect(answer).toContain('No scenario carries the plan');
+    expect(answer).toContain('The nearest is Kit a');
+  });
+
+  it('says which figure is not known', () => {
+    const [a] = ranked(['a', 0.5]) as [ScoredRow];
+    const { answer } = advise([scenario('a')], [{ ...a, notKnown: ['margin'] }], drawn);
+    expect(answer).toContain('without energy margin');
   });
 });

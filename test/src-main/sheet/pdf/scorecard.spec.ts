@@ -4,6 +4,7 @@ import { ink, methodColour } from '../../../../src-main/sheet/pdf/look.ts';
 import { scorecard } from '../../../../src-main/sheet/pdf/scorecard.ts';
 import { comparisonFixture, scenarioFixture } from '../../../support/comparison-fixture.ts';
 import { textsOf, valuesOf } from '../../../support/content-text.ts';
+import { scoredRow } from '../../../support/score-fixture.ts';
 
 function rowTexts(scenario: ScenarioResult): string[] {
   const { table } = scorecard(comparisonFixture({ scenarios: [scenario] }));
@@ -62,6 +63,25 @@ describe('scorecard', () => {
       'lowest reserve 41\u00a0Wh (12 to 58)',
       '3\u202f% of what the hub gives is spilled',
     ]);
+  });
+
+  it('shows the extras that count', () => {
+    const scenario = scenarioFixture('banks');
+    const scores = [
+      scoredRow(scenario.id, 0.5, { parts: { cost: 1, minutesLost: 0.9, daysWithoutWall: 0.8 } }),
+    ];
+    const { table } = scorecard(comparisonFixture({ scenarios: [scenario], scores }));
+    const texts = textsOf(table.body[1]);
+    expect(texts).toContain('Minutes lost a day: 1');
+    expect(texts).toContain('Days without a wall: 6');
+  });
+
+  it('says why a scenario is left out', () => {
+    const scenario = scenarioFixture('hub');
+    const excludedBy = [{ limit: 'toBuy', text: 'costs 264 EUR, your limit is 200 EUR' }] as const;
+    const scores = [scoredRow(scenario.id, 0.8, { excludedBy, topsis: null })];
+    const { table } = scorecard(comparisonFixture({ scenarios: [scenario], scores }));
+    expect(textsOf(table.body[1])).toContain('Left out: costs 264 EUR, your limit is 200 EUR.');
   });
 
   it('names the method unless the label does', () => {

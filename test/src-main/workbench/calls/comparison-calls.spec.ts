@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ItemDraft } from '../../../../shared-types/item.ts';
+import { criterionNames, type Preferences } from '../../../../shared-types/settings.ts';
 import { expectNear } from '../../../support/near.ts';
 import { openedWorkbench, type TestWorkbench } from '../../../support/open-workbench.ts';
 
@@ -17,6 +18,8 @@ const lamp: ItemDraft = {
   quantity: 1,
   massG: 80,
   price: { minor: 2000, currency: 'EUR' },
+  lifeYears: null,
+  resale: null,
   mount: 'rear-rack',
   notes: '',
   capacity: { as: 'wh', wh: 6 },
@@ -157,12 +160,33 @@ describe('comparison.rank', patience, () => {
     expect(scores.map(({ id }) => id)).toEqual([byGrams[1], byGrams[2], 'demo-banks']);
   });
 
+  it('leaves out what passes a limit and says why, and counts an extra once the rider does', async () => {
+    const { value } = openedWorkbench();
+    const { preferences } = await value('settings.get', {});
+    const run = await value('comparison.run', all);
+    const { scores, advice } = await value('comparison.rank', {
+      tourId: 'demo-tour',
+      preferences: {
+        ...preferences,
+        limits: { ...preferences.limits, toBuy: 0 },
+        minutesLost: { ...preferences.minutesLost, counted: true },
+      },
+    });
+    const costly = run.scenarios.filter(({ values }) => values.cost > 0).map(({ id }) => id);
+    const out = scores.filter(({ excludedBy }) => excludedBy.length > 0);
+    expect([costly.length > 0, out.map(({ id }) => id).sort()]).toEqual([true, costly.sort()]);
+    expect(scores.slice(-out.length)).toEqual(out);
+    expect(advice.notes.filter((note) => note.includes(' is left out: it costs '))).toHaveLength(out.length);
+    expect(
+      scores.every(({ parts, notKnown }) => parts.minutesLost !== undefined && notKnown.length === 0),
+    ).toBe(true);
+  });
+
   it('refuses weights that are all zero', async () => {
     const { value, call } = openedWorkbench();
     const { preferences } = await value('settings.get', {});
-    const none = Object.fromEntries(
-      Object.entries(preferences).map(([name, scale]) => [name, { ...scale, weight: 0 }]),
-    ) as typeof preferences;
+    const weightless = criterionNames.map((name) => [name, { ...preferences[name], weight: 0 }]);
+    const none = { ...preferences, ...(Object.fromEntries(weightless) as Partial<Preferences>) };
     expect(await call('comparison.rank', { tourId: 'demo-tour', preferences: none })).toMatchObject({
       ok: false,
       error: { code: 'bad-input' },

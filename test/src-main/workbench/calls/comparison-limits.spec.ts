@@ -24,7 +24,8 @@ function figuresIn(value: unknown, path = ''): readonly (readonly [path: string,
 }
 
 /** Where the contract has a null: all else that is null once was NaN or infinite. */
-const mayBeNull = /\.(hubCost|firstShort|wallOrder|limitedBy|dominatedBy|price)$/;
+const mayBeNull =
+  /\.(hubCost|firstShort|wallOrder|limitedBy|dominatedBy|price|paidNights|paidNights\.cost|remedies|moreNight|since)$/;
 
 function nullsIn(value: unknown, path = ''): readonly string[] {
   if (value === null) return mayBeNull.test(path) ? [] : [path];

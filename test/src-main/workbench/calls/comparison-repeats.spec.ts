@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Comparison, EnergyMargin } from '../../../../shared-types/comparison.ts';
 import type { SkySettings } from '../../../../shared-types/settings.ts';
-import type { Simulator } from '../../../../src-main/workbench/simulator.ts';
+import type { Crew } from '../../../../src-main/workbench/crew.ts';
 import { expectNear } from '../../../support/near.ts';
 import { openedWorkbench, type TestWorkbench } from '../../../support/open-workbench.ts';
-import { simulatorHere } from '../../../support/simulator-here.ts';
+import { crewHere } from '../../../support/crew-here.ts';
 
 /*
  * What of a comparison hangs on chance and what does not, on the demo through the calls.
@@ -30,18 +30,18 @@ function luckOf({ value, usual }: EnergyMargin): number {
   return 0.42 * (usual - value) + 0.0025;
 }
 
-/** A simulator that counts how often it is asked. */
-function countingSimulator() {
-  const here = simulatorHere();
+/** A crew that counts how often it is asked. */
+function countingCrew() {
+  const here = crewHere();
   const asked = { times: 0 };
-  const simulator: Simulator = {
+  const crew: Crew = {
     ...here,
-    start: (...job) => {
+    start: (kind, inputs, watch) => {
       asked.times += 1;
-      return here.start(...job);
+      return here.start(kind, inputs, watch);
     },
   };
-  return { simulator, asked };
+  return { crew, asked };
 }
 
 describe('the demo, compared again', { timeout: 60_000 }, () => {
@@ -100,8 +100,8 @@ describe('the demo, compared again', { timeout: 60_000 }, () => {
 
 describe('comparison.rank, after a comparison', { timeout: 60_000 }, () => {
   it('simulates nothing', async () => {
-    const { simulator, asked } = countingSimulator();
-    const workbench = openedWorkbench({}, simulator);
+    const { crew, asked } = countingCrew();
+    const workbench = openedWorkbench({}, crew);
     await withSky(workbench, { histories: 40 });
     const { preferences } = await workbench.value('settings.get', {});
     expect(asked.times).toBe(1);
@@ -112,8 +112,8 @@ describe('comparison.rank, after a comparison', { timeout: 60_000 }, () => {
   });
 
   it('simulates once where nothing was compared yet', async () => {
-    const { simulator, asked } = countingSimulator();
-    const { value } = openedWorkbench({}, simulator);
+    const { crew, asked } = countingCrew();
+    const { value } = openedWorkbench({}, crew);
     const { preferences } = await value('settings.get', {});
     for (let time = 0; time < 2; time += 1)
       await value('comparison.rank', { tourId: 'demo-tour', preferences });
@@ -121,12 +121,12 @@ describe('comparison.rank, after a comparison', { timeout: 60_000 }, () => {
   });
 
   it('keeps the last comparison when the next one is cancelled', async () => {
-    const { simulator, asked } = countingSimulator();
-    const workbench = openedWorkbench({}, simulator);
+    const { crew, asked } = countingCrew();
+    const workbench = openedWorkbench({}, crew);
     await withSky(workbench, { histories: 40 });
     const dropped = workbench.call('comparison.run', { ...run, runId: 'dropped' });
-    expect(await workbench.value('comparison.progress', { runId: 'dropped' })).toEqual({ share: 0 });
-    expect(await workbench.value('comparison.cancel', { runId: 'dropped' })).toEqual({ cancelled: true });
+    expect(await workbench.value('runs.progress', { runId: 'dropped' })).toEqual({ share: 0 });
+    expect(await workbench.value('runs.cancel', { runId: 'dropped' })).toEqual({ cancelled: true });
     expect(await dropped).toMatchObject({ ok: false, error: { code: 'cancelled' } });
     const { preferences } = await workbench.value('settings.get', {});
     const { scores } = await workbench.value('comparison.rank', { tourId: 'demo-tour', preferences });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
+import { frontLoad } from '../../../../shared-types/front-load.ts';
 import { itemKinds, type ItemKind } from '../../../../shared-types/item.ts';
 import { scenarioDraft } from '../../../../shared-types/scenario.ts';
 import { risk, sky } from '../../../../shared-types/settings.ts';
@@ -95,6 +96,8 @@ describe('shapeOf()', () => {
     ['quantity', 'number'],
     ['massG', 'number'],
     ['price', 'money'],
+    ['lifeYears', 'number'],
+    ['resale', 'money'],
     ['mount', 'choice'],
     ['notes', 'text'],
     ['health', 'share'],
@@ -117,6 +120,16 @@ describe('shapeOf()', () => {
       min: 0,
       max: 20_000,
     });
+  });
+
+  it('knows which numbers and amounts may be left empty', () => {
+    const orNone = (key: string): unknown => {
+      const shape = shapeAt(bank, key);
+      return 'orNone' in shape && shape.orNone;
+    };
+    expect(['massG', 'lifeYears', 'price', 'resale'].map(orNone)).toEqual([false, true, false, true]);
+    const own = shapeAt(fieldsOf(frontLoad), 'ownShare');
+    expect('fields' in own && shapeAt(own.fields, 'fork')).toMatchObject({ as: 'share', orNone: true });
   });
 
   it('tells a date from any other text', () => {

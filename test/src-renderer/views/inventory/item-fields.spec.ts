@@ -4,8 +4,8 @@ import { itemFields } from '../../../../src-renderer/views/inventory/item-fields
 
 const kinds = Object.keys(itemKinds) as ItemKind[];
 const keysOf = (kind: ItemKind, isNew: boolean): string[] => {
-  const { common, own, notes } = itemFields(kind, isNew);
-  return [...common, ...own, ...notes].map(({ key }) => key);
+  const { common, own, life, notes } = itemFields(kind, isNew);
+  return [...common, ...own, ...life, ...notes].map(({ key }) => key);
 };
 
 describe('itemFields()', () => {

@@ -11,12 +11,16 @@ describe('ofKind()', () => {
       ...usualItem('device', 'JPY'),
       label: 'Small panel',
       price: { minor: 4000, currency: 'JPY' },
+      lifeYears: 3,
+      resale: { minor: 1500, currency: 'JPY' },
       notes: 'second hand',
     };
     expect(ofKind(typed, 'panel')).toMatchObject({
       kind: 'panel',
       label: 'Small panel',
       price: { minor: 4000, currency: 'JPY' },
+      lifeYears: 3,
+      resale: { minor: 1500, currency: 'JPY' },
       notes: 'second hand',
       ratedW: 15,
     });

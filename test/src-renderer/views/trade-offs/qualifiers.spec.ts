@@ -16,7 +16,8 @@ function line(owned: boolean, price: number): CostLine {
 }
 
 function cost(change: Partial<Cost>): Cost {
-  return { toBuy: euros(0), whole: euros(0), notConverted: [], lines: [], ...change };
+  const nothing = { toBuy: euros(0), whole: euros(0), notConverted: [], lines: [] };
+  return { ...demoResult('demo-banks').cost, ...nothing, ...change };
 }
 
 describe('costQualifiers()', () => {

@@ -34,6 +34,15 @@ describe('stripScale()', () => {
   });
 });
 
+describe('stripScale() of figures that are not known', () => {
+  it('rests on those that are', () => {
+    const [first, ...others] = comparison.scenarios;
+    const unknown = { ...first!, values: { ...first!.values, minutesLost: NaN } };
+    const scale = stripScale({ ...comparison, scenarios: [unknown, ...others] }, 'minutesLost', limits);
+    expect([scale.from, scale.to]).toEqual([0, 400]);
+  });
+});
+
 describe('placeOn()', () => {
   const scale = stripScale({ ...comparison, scenarios: [] }, 'cost', limits);
 

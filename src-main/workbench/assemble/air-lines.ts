@@ -1,0 +1,28 @@
+import type { AirLine } from '../../../shared-types/air-check.ts';
+import { labelWh, type Item, type ItemOf } from '../../../shared-types/item.ts';
+import { ofKind, travellingItems, type CarriedItem } from './kit.ts';
+
+/** The batteries that a rider packs: the banks of a kit, and the devices that come along with their spares. */
+export function airLines(
+  lines: readonly CarriedItem[],
+  items: readonly Item[],
+  leftAtHome: readonly string[],
+): readonly AirLine[] {
+  return [
+    ...ofKind(lines, 'bank').map(bankLine),
+    ...travellingItems(items, leftAtHome).flatMap(deviceLines),
+  ].filter((line) => line.labelWh > 0 && line.count > 0);
+}
+
+function bankLine({ item, carried }: CarriedItem<ItemOf<'bank'>>): AirLine {
+  return { label: item.label, kind: 'power-bank', count: carried, labelWh: labelWh(item.capacity) };
+}
+
+/** Each piece brings its own spares. A load without a battery has a capacity of 0. */
+function deviceLines({ label, quantity, capacity, spareBatteries }: ItemOf<'device'>): readonly AirLine[] {
+  const battery = { label, labelWh: labelWh(capacity) };
+  return [
+    { ...battery, kind: 'in-device', count: quantity },
+    { ...battery, kind: 'spare-battery', count: quantity * spareBatteries },
+  ];
+}
