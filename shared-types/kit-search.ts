@@ -41,7 +41,7 @@ export interface FoundKit {
   readonly toBuy: Money;
   readonly grams: number;
   readonly frontWheelGrams: number;
-  /** In whole points, so that equal kits are equal. */
+  /** The highest rung of the ladder that is held, so that equal kits are equal. */
   readonly margin: Pick<EnergyMargin, 'value' | 'capped'>;
 }
 
