@@ -1,4 +1,4 @@
-import { badInput, type FieldError, type Outcome, success } from '../../shared-types/outcome.ts';
+import { badInput, failure, type FieldError, type Outcome, success } from '../../shared-types/outcome.ts';
 import {
   furthestWallH,
   stopSituation,
@@ -88,13 +88,28 @@ export function situationOf(
           },
   };
   const parsed = stopSituation.safeParse(asked);
-  if (parsed.success) return success(parsed.data);
+  if (parsed.success) return tooManyLit(draft, storing) ?? success(parsed.data);
   const refused = badInput(parsed.error, asked);
   const fields = refused.error.fields.map((field) => ({
     ...field,
     path: draftPath(field, storing, devices),
   }));
   return { ok: false, error: { ...refused.error, fields } };
+}
+
+/** What the schema can't see: how many lights each store has. */
+function tooManyLit(draft: StopDraft, storing: readonly StopPiece[]): Outcome<never> | null {
+  const over = storing.filter((piece) => piece.lights > 0 && litOf(draft, piece) > piece.lights);
+  if (over.length === 0) return null;
+  return failure(
+    'bad-input',
+    'More lights are lit than there are.',
+    over.map((piece) => ({
+      path: `lit.${piece.key}`,
+      allowed: `0 to ${piece.lights}`,
+      got: String(litOf(draft, piece)),
+    })),
+  );
 }
 
 const nameOf = ({ itemId, copy }: StopPiece) => ({ itemId, copy });
