@@ -134,23 +134,27 @@ function wallIncomeWh(network: Network, timeline: Timeline): Float64Array {
   const { steps, outlets, outletHours } = timeline;
   const { deviceCount, efficiencyIn, bankToMustHave } = network;
   const passedOn = Math.min(1, ...efficiencyIn.subarray(deviceCount)) * bankToMustHave;
+  const powerW = wallPowerW(network);
+  const mostOutlets = powerW.length - 1;
   return Float64Array.from({ length: steps }, (_, step) =>
     isCertainWall(network, timeline, step)
-      ? wallPowerW(network, outlets[step]!) * outletHours[step]! * passedOn
+      ? powerW[Math.min(outlets[step]!, mostOutlets)]! * outletHours[step]! * passedOn
       : 0,
   );
 }
 
-/** What the chargers in so many outlets give must-haves and banks together, as far as these can take it, W. */
-function wallPowerW(network: Network, outlets: number): number {
+/** By outlets, from none to one for each charger: what must-haves and banks together get, as far as they can take it, W. */
+function wallPowerW(network: Network): readonly number[] {
   const { chargerTotalW, sinkCount, deviceCount, portCount, mustHave, wallLinkW } = network;
-  const chargersW = chargerTotalW.subarray(0, outlets).reduce((sum, watts) => sum + watts, 0);
   let sinksW = 0;
   for (let sink = 0; sink < sinkCount; sink += 1) {
     if (sink < deviceCount && mustHave[sink] === 0) continue;
     sinksW += Math.max(0, ...wallLinkW.subarray(sink * portCount, (sink + 1) * portCount));
   }
-  return Math.min(chargersW, sinksW);
+  return Array.from({ length: chargerTotalW.length + 1 }, (_, outlets) => {
+    const chargersW = chargerTotalW.subarray(0, outlets).reduce((sum, watts) => sum + watts, 0);
+    return Math.min(chargersW, sinksW);
+  });
 }
 
 type Warmth = Pick<

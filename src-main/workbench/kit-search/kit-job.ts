@@ -76,7 +76,7 @@ function orderOf(orders: Orders, { livesOn, histories }: LaidKit) {
 }
 
 /** What the pooled kit carries, each history tried no more than it takes. */
-function poolOf({ network, course, histories, drawWh }: LaidKit) {
+function poolOf({ network, course, histories, pooled }: LaidKit) {
   const pool = pooledSupply(network, course);
   const carried = new Int16Array(histories.length).fill(-1);
   const refused = new Int16Array(histories.length).fill(topRung + 1);
@@ -84,7 +84,7 @@ function poolOf({ network, course, histories, drawWh }: LaidKit) {
     carries: (history: number, rung: number): boolean => {
       if (rung <= carried[history]!) return true;
       if (rung >= refused[history]!) return false;
-      const holds = poolCarries(pool, course, histories[history]!, drawWh[history]!, useLadder[rung]!);
+      const holds = poolCarries(pool, pooled[history]!, useLadder[rung]!);
       if (holds) carried[history] = rung;
       else refused[history] = rung;
       return holds;

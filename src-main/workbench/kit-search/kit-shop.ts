@@ -3,7 +3,11 @@ import type { Scenario } from '../../../shared-types/scenario.ts';
 import { layTour, withKit, type LaidTour, type TourCourse } from '../../model/flow/course.ts';
 import type { Draws } from '../../model/flow/histories/draws.ts';
 import type { Network } from '../../model/flow/network.ts';
-import { mustHaveDrawWh } from '../../model/judge/kit-search/pooled-supply.ts';
+import {
+  mustHaveDrawWh,
+  panelWhByHour,
+  type PooledHistory,
+} from '../../model/judge/kit-search/pooled-supply.ts';
 import { ofKind, type CarriedItem } from '../assemble/kit.ts';
 import type { ComparedTour } from '../compared-tour.ts';
 import type { ComparisonGround } from '../ground.ts';
@@ -28,8 +32,8 @@ export interface LaidKit {
   readonly network: Network;
   readonly course: TourCourse;
   readonly histories: readonly Draws[];
-  /** By history: what the must-haves draw as planned, Wh a step. */
-  readonly drawWh: readonly Float32Array[];
+  /** By history, by the hour. */
+  readonly pooled: readonly PooledHistory[];
   /** Kits that live on the same sources fail in the same histories, as a rule. */
   readonly livesOn: string;
 }
@@ -63,12 +67,15 @@ export function kitShop({ ground, scenario, itemIds, riddenG }: KitGround, tour:
       const network = networkOf(scenario, tour, lines);
       const panelLines = ofKind(lines, 'panel');
       const hubLines = [...ofKind(lines, 'generator-hub'), ...ofKind(lines, 'converter')];
-      const histories = panels(panelLines);
+      const { histories, panelWh } = panels(panelLines);
       const course = withKit(laidTour(network), network, tour.timeline, hubs(hubLines));
       // Of devices and drawn use alone: the same for every kit.
-      drawWh ??= histories.map((draws) => mustHaveDrawWh(network, course, draws));
+      const mustHaves = (drawWh ??= histories.map((draws) => mustHaveDrawWh(network, course, draws)));
+      const pooled = histories.map(({ outletIsFree }, history) => ({
+        ...{ outletIsFree, panelWh: panelWh[history]!, drawWh: mustHaves[history]! },
+      }));
       return {
-        ...{ network, course, histories, drawWh },
+        ...{ network, course, histories, pooled },
         livesOn: `${panelLines.length > 0} ${hubLines.length > 1} ${network.portCount > 0}`,
       };
     },
@@ -91,20 +98,27 @@ function kept<I, O>(make: (input: I) => O, keyOfInput: (input: I) => string): (i
 
 type PanelLine = CarriedItem<ItemOf<'panel'>>;
 
+/** What the histories bring with a set of panels. */
+interface PanelSet {
+  readonly histories: readonly Draws[];
+  /** By history, by the hour. */
+  readonly panelWh: readonly Float32Array[];
+}
+
 /** The draws of a set of panels: their powers add up. */
 function panelSets(
   scenario: Pick<Scenario, 'placement'>,
   tour: ComparedTour,
-): (lines: readonly PanelLine[]) => readonly Draws[] {
+): (lines: readonly PanelLine[]) => PanelSet {
   const single = kept(
     (item: Item) => panelsOf(scenario, tour, [{ item, carried: 1 }]).byHistory,
     (item) => item.id,
   );
   const none = panelsOf(scenario, tour, []).byHistory;
-  const sets = new Map<string, readonly Draws[]>();
+  const sets = new Map<string, PanelSet>();
   return (lines) => {
     const key = keyOf(lines);
-    const known = sets.get(key) ?? drawsOf(tour, sumOf(lines, single, none));
+    const known = sets.get(key) ?? panelSet(tour, sumOf(lines, single, none));
     sets.delete(key);
     sets.set(key, known);
     const [oldest] = sets.keys();
@@ -130,10 +144,11 @@ function sumOf(
   });
 }
 
-function drawsOf(tour: ComparedTour, byHistory: readonly Float32Array[]): readonly Draws[] {
-  return byHistory.map((panelW, history) => ({
+function panelSet(tour: ComparedTour, byHistory: readonly Float32Array[]): PanelSet {
+  const histories = byHistory.map((panelW, history) => ({
     panelW,
     outletIsFree: tour.outletIsFree[history]!,
     useScale: tour.useScale[history]!,
   }));
+  return { histories, panelWh: histories.map((draws) => panelWhByHour(tour.timeline, draws)) };
 }

@@ -36,12 +36,12 @@ export type CarriesRung = (history: number, rung: number) => boolean;
 export type HardestFirst = number[];
 
 /**
- * Whether all but `allowed` histories carry a rung. Ends at the first failure too many; histories that fail move to the front of
- * `order`.
+ * Whether all but `allowed` histories carry a rung. Ends at the first failure too many, or when as many carry it as must;
+ * histories that fail move to the front of `order`.
  */
 export function isCarried(carries: CarriesRung, rung: number, order: HardestFirst, allowed: number): boolean {
   let failed = 0;
-  for (let at = 0; at < order.length; at += 1) {
+  for (let at = 0; at - failed < order.length - allowed; at += 1) {
     const history = order[at]!;
     if (carries(history, rung)) continue;
     order.copyWithin(1, 0, at);

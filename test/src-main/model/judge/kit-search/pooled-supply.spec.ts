@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   mustHaveDrawWh,
+  panelWhByHour,
   poolCarries,
   pooledSupply,
 } from '../../../../../src-main/model/judge/kit-search/pooled-supply.ts';
@@ -22,8 +23,12 @@ const factors = [0, 0.2, 0.5, 1, 1.4, 2, 3, 4] as const;
 function poolOf(run: FlowRun): (factor: number) => boolean {
   const { network, course, draws } = run;
   const pool = pooledSupply(network, course);
-  const drawWh = mustHaveDrawWh(network, course, draws);
-  return (factor) => poolCarries(pool, course, draws, drawWh, factor);
+  const history = {
+    outletIsFree: draws.outletIsFree,
+    panelWh: panelWhByHour(course, draws),
+    drawWh: mustHaveDrawWh(network, course, draws),
+  };
+  return (factor) => poolCarries(pool, history, factor);
 }
 
 /** A kit that carries a factor has a pool that does. */
