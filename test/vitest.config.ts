@@ -4,20 +4,32 @@ import { defineConfig } from 'vitest/config';
 
 const root = resolve(import.meta.dirname, '..');
 
+/** Hosts are tested with the modules replaced that this machine may lack. */
+const mocksModules = 'test/src-main/hosts/**/*.spec.ts';
+
 export default defineConfig({
   root,
   test: {
     reporters: ['default', resolve(root, 'test/support/count-reporter.ts')],
     // A zone that is not UTC and not the developer's own, so that a hidden use of local time shows.
     env: { TZ: 'Asia/Kathmandu' },
+    // As many as there are cores: on two, the usual one fewer would leave half of the machine idle.
+    maxWorkers: '100%',
     projects: [
       {
         root,
         test: {
           name: 'unit',
           include: ['test/{shared-types,src-main,published}/**/*.spec.ts'],
+          exclude: [mocksModules],
           environment: 'node',
+          // Nothing here replaces a module or keeps state in one, so that files may share a worker and what it has loaded.
+          isolate: false,
         },
+      },
+      {
+        root,
+        test: { name: 'hosts', include: [mocksModules], environment: 'node' },
       },
       {
         root,

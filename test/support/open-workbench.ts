@@ -6,7 +6,8 @@ import { answer } from '../../shared-types/answer.ts';
 import type { CallInput, CallName, CallResult, Choosing } from '../../shared-types/contract.ts';
 import type { Outcome } from '../../shared-types/outcome.ts';
 import { crewHere } from './crew-here.ts';
-import { openWorkbench } from '../../src-main/workbench/open.ts';
+import { fewHistories } from './demo-ground.ts';
+import { openWorkbench, type Workbench } from '../../src-main/workbench/open.ts';
 import type { FileDesk, MadeFile } from '../../src-main/workbench/file-desk.ts';
 import type { Crew } from '../../src-main/workbench/crew.ts';
 
@@ -21,7 +22,11 @@ export interface TestWorkbench {
 }
 
 /** A real workbench on a fresh data folder, called as a host calls it; closed and removed when the test ends. */
-export function openedWorkbench(files: Partial<FileDesk> = {}, crew: Crew = crewHere()): TestWorkbench {
+export function openedWorkbench(
+  files: Partial<FileDesk> = {},
+  crew: Crew = crewHere(),
+  histories = fewHistories,
+): TestWorkbench {
   const folder = mkdtempSync(join(tmpdir(), 'chargewright-workbench-'));
   const saved: MadeFile[] = [];
   const faults: unknown[] = [];
@@ -44,14 +49,24 @@ export function openedWorkbench(files: Partial<FileDesk> = {}, crew: Crew = crew
     workbench.close();
     rmSync(folder, { recursive: true, force: true });
   });
-  const call: TestWorkbench['call'] = async (name, input) =>
-    (await answer(workbench.handlers, name, input, (_, fault) => faults.push(fault))) as Outcome<
+  const ready = drawHistories(workbench, histories);
+  const call: TestWorkbench['call'] = async (name, input) => {
+    await ready;
+    return (await answer(workbench.handlers, name, input, (_, fault) => faults.push(fault))) as Outcome<
       CallResult<typeof name>
     >;
+  };
   const value: TestWorkbench['value'] = async (name, input) => {
     const outcome = await call(name, input);
     if (!outcome.ok) throw new Error(`${name}: ${outcome.error.message}`);
     return outcome.value;
   };
   return { call, value, saved, folder, faults };
+}
+
+async function drawHistories({ handlers }: Workbench, histories: number): Promise<void> {
+  const settings = await handlers['settings.get']({});
+  if (!settings.ok) throw new Error(settings.error.message);
+  const { sky } = settings.value;
+  await handlers['settings.save']({ settings: { ...settings.value, sky: { ...sky, histories } } });
 }

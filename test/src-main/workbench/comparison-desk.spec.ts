@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { mostScenariosCompared } from '../../../shared-types/scenario.ts';
 import { listScenarios, removeScenario, saveScenario } from '../../../src-main/catalogue/scenarios.ts';
+import { saveSettings } from '../../../src-main/catalogue/settings.ts';
 import { listTours, saveTour } from '../../../src-main/catalogue/tours.ts';
 import { createComparisonDesk } from '../../../src-main/workbench/comparison-desk.ts';
 import type { Crew, Watch } from '../../../src-main/workbench/crew.ts';
 import type { ComparisonGround } from '../../../src-main/workbench/ground.ts';
 import { jobHand, type JobInput, type JobKind, type JobOutput } from '../../../src-main/workbench/jobs.ts';
 import { createRunBook } from '../../../src-main/workbench/run-book.ts';
+import { fewHistories, withHistories } from '../../support/demo-ground.ts';
 import { crewHere } from '../../support/crew-here.ts';
 import { openedDemo } from '../catalogue/temporary-catalogue.ts';
 
@@ -41,6 +43,7 @@ function heldCrew() {
 
 function setup() {
   const catalogue = openedDemo();
+  saveSettings(catalogue.write, withHistories(fewHistories));
   const held = heldCrew();
   const book = createRunBook();
   const desk = createComparisonDesk(catalogue, held.crew, book);

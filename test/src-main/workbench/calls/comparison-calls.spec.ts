@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { ItemDraft } from '../../../../shared-types/item.ts';
 import { criterionNames, type Preferences } from '../../../../shared-types/settings.ts';
+import { crewHere } from '../../../support/crew-here.ts';
 import { expectNear } from '../../../support/near.ts';
 import { openedWorkbench, type TestWorkbench } from '../../../support/open-workbench.ts';
 
@@ -125,7 +126,8 @@ describe('comparison.run', patience, () => {
   });
 
   it('changes little with the length of a step', async () => {
-    const { value } = openedWorkbench();
+    // Enough that what two lengths of step have in common outweighs a history at the edge.
+    const { value } = openedWorkbench({}, crewHere(), 100);
     const settings = await value('settings.get', {});
     const margins = async (stepMinutes: '5' | '15' | '30' | '60'): Promise<Record<string, number>> => {
       await value('settings.save', { settings: { ...settings, stepMinutes } });

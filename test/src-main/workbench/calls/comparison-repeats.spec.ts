@@ -55,8 +55,8 @@ describe('the demo, compared again', { timeout: 60_000 }, () => {
 
   it('differs from another seed, and not by much', async () => {
     const workbench = openedWorkbench();
-    const one = await withSky(workbench, { seed: 1 });
-    const other = await withSky(workbench, { seed: 2 });
+    const one = await withSky(workbench, { histories: 200, seed: 1 });
+    const other = await withSky(workbench, { histories: 200, seed: 2 });
     expect(one.scenarios).not.toEqual(other.scenarios);
     const margins = marginsOf(other);
     for (const { id, margin } of one.scenarios)
