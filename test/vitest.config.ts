@@ -45,7 +45,6 @@ export default defineConfig({
           environment: 'node',
           testTimeout: 60_000,
           hookTimeout: 60_000,
-          fileParallelism: false,
           // A person waits longer than a second before giving up; and no other project takes the cores meanwhile.
           expect: { poll: { timeout: 10_000 } },
           sequence: { groupOrder: 1 },

@@ -32,7 +32,7 @@ async function addCampLamp(page: Page, label: string): Promise<void> {
 }
 
 describe.skipIf(browserLeftOut)(`a rider’s first path${whyLeftOut}`, () => {
-  const rider = riding();
+  const rider = riding({ histories: null });
 
   it('finds the demo compared, with an answer and three ranked methods', async () => {
     const { page } = rider();

@@ -18,7 +18,7 @@ async function slowDown(page: Page): Promise<void> {
 }
 
 describe.skipIf(browserLeftOut)(`what the histories say${whyLeftOut}`, () => {
-  const rider = riding();
+  const rider = riding({ histories: null });
 
   it('stands on the board: how sure, how risky, and what is left at worst', async () => {
     const { page } = rider();
@@ -71,7 +71,7 @@ describe.skipIf(browserLeftOut)(`what the histories say${whyLeftOut}`, () => {
 });
 
 describe.skipIf(browserLeftOut)(`a long comparison${whyLeftOut}`, () => {
-  const rider = riding();
+  const rider = riding({ histories: null });
 
   it('shows how far it is, can be stopped, and leaves the figures readable', async () => {
     const { page, goTo } = rider();

@@ -41,7 +41,7 @@ describe.skipIf(browserLeftOut)(`the kit search${whyLeftOut}`, () => {
     await rowsOf(page).last().getByRole('button', { name: 'Keep as scenario' }).press('Enter');
     await page.getByText(/Kept as the scenario/u).waitFor();
     await rider().goTo('Scenarios');
-    expect(await page.getByRole('row').filter({ hasText: '20 Ah bank' }).count()).toBe(1);
+    await expect.poll(() => page.getByRole('row').filter({ hasText: '20 Ah bank' }).count()).toBe(1);
   });
 
   it('says that a result is from before a change, and that nothing can be within a limit', async () => {

@@ -133,7 +133,7 @@ describe.skipIf(browserLeftOut)(`the sun of a leg${whyLeftOut}`, () => {
 });
 
 describe.skipIf(browserLeftOut)(`the placement of a panel${whyLeftOut}`, () => {
-  const rider = riding();
+  const rider = riding({ histories: 100 });
 
   it('asks for a tilt only where the panel is tilted, and moves the margin', async () => {
     const { page, goTo, marginOf, settled } = rider();

@@ -1,6 +1,7 @@
 import { beforeAll, beforeEach, expect } from 'vitest';
 import type { Browser, Page } from 'playwright-core';
 import { launchChromium } from '../support/chromium.ts';
+import { fewHistories } from '../support/demo-ground.ts';
 import { startApp } from '../support/running-app.ts';
 
 /** What a rider has before them: the app in a window, and what they can read off it. */
@@ -17,11 +18,17 @@ export interface Rider {
 /** How long a rider waits for anything on a screen. */
 const patienceMs = 10_000;
 
+interface RidingOptions {
+  readonly colorScheme?: 'light' | 'dark';
+  /** Few as a rule; null: as many as a new catalogue draws. */
+  readonly histories?: number | null;
+}
+
 /**
  * Gives each test the built app on a fresh data folder, in a fresh window. Any error in the page's console fails the
  * test that caused it.
  */
-export function riding(options: { readonly colorScheme?: 'light' | 'dark' } = {}): () => Rider {
+export function riding(options: RidingOptions = {}): () => Rider {
   let browser: Browser;
   let rider: Rider;
   const faults: string[] = [];
@@ -32,7 +39,7 @@ export function riding(options: { readonly colorScheme?: 'light' | 'dark' } = {}
   });
   beforeEach(async ({ onTestFinished }) => {
     faults.length = 0;
-    const app = await startApp();
+    const app = await startApp(options.histories === undefined ? fewHistories : options.histories);
     onTestFinished(() => app.stop());
     const context = await browser.newContext({
       viewport: { width: 1280, height: 800 },

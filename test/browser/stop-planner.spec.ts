@@ -11,6 +11,7 @@ const steps = ({ page }: Rider): Locator =>
 
 async function openPlanner(rider: Rider): Promise<void> {
   await rider.goTo('Stop planner');
+  await rider.page.getByRole('heading', { level: 1, name: 'Stop planner' }).waitFor();
   await finding(rider).waitFor();
 }
 

@@ -2,6 +2,11 @@ import { spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
+import { loadDemoIfEmpty } from '../../src-main/catalogue/demo.ts';
+import { openCatalogue } from '../../src-main/catalogue/open.ts';
+import { saveSettings } from '../../src-main/catalogue/settings.ts';
+import { catalogueFile } from '../../src-main/workbench/open.ts';
+import { withHistories } from './demo-ground.ts';
 
 const root = resolve(import.meta.dirname, '../..');
 const startsWithinMs = 20_000;
@@ -13,9 +18,22 @@ export interface RunningApp {
   stop(): Promise<void>;
 }
 
-/** Starts the built app as `npm start` does without a display, on a fresh data folder. */
-export async function startApp(): Promise<RunningApp> {
+/** The demo as a first start lays it, with another number of histories. */
+function layDemo(file: string, histories: number): void {
+  const catalogue = openCatalogue(file);
+  loadDemoIfEmpty(catalogue.write);
+  saveSettings(catalogue.write, withHistories(histories));
+  catalogue.close();
+}
+
+/**
+ * Starts the built app as `npm start` does without a display, on a fresh data folder.
+ *
+ * @param histories drawn by it; null: as many as a new catalogue draws
+ */
+export async function startApp(histories: number | null = null): Promise<RunningApp> {
   const dataFolder = mkdtempSync(join(tmpdir(), 'chargewright-app-'));
+  if (histories !== null) layDemo(join(dataFolder, catalogueFile), histories);
   const host = spawn(process.execPath, ['out/main/loopback.js'], {
     cwd: root,
     env: { ...process.env, CHARGEWRIGHT_DATA: dataFolder, TZ: 'Europe/London' },
