@@ -8,6 +8,16 @@ import type { Method } from './scenario.ts';
 /** The most kits that one search tries: a few minutes of a small computer. */
 export const mostKitsSearched = 65_536;
 
+/**
+ * The ladder that a searched margin is told by: how far apart its rungs are, in points of the plan, up to which factor of use; the
+ * finer, the less there is to spare. The last reaches up to the largest factor that is tried.
+ */
+export const marginLadder = [
+  { upTo: 1, points: 5 },
+  { upTo: 2, points: 10 },
+  { upTo: Infinity, points: 25 },
+] as const;
+
 /** What the rider decides of an item before the search; items not named may be carried or not. */
 export const kitChoices = { must: 'Must come', may: 'May come', not: 'Stays out' } as const;
 export type KitChoice = keyof typeof kitChoices;

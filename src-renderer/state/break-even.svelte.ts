@@ -3,27 +3,34 @@ import type { CallError } from '../../shared-types/outcome.ts';
 import type { Preferences } from '../../shared-types/settings.ts';
 import type { Calls } from './calls.ts';
 import type { ComparisonSources } from './comparison.svelte.ts';
-import { RunProgress } from './run-progress.svelte.ts';
+import { LongRun } from './long-run.svelte.ts';
+import type { RunProgress } from './run-progress.svelte.ts';
 import { Turns } from './turns.ts';
 
 /** The break-even map of one leg: drawn when the rider asks for it, ranked anew with every change of weights or limits. */
 export class BreakEvenState {
   failure = $state.raw<CallError | null>(null);
-  drawing = $state(false);
   /** Something that its figures rest on was stored since it was drawn. */
   outdated = $state(false);
-  readonly progress: RunProgress;
   readonly #calls: Calls;
   readonly #sources: ComparisonSources;
   readonly #turns = new Turns();
+  readonly #run: LongRun;
   #drawn = $state.raw<BreakEvenMap | null>(null);
   #changes = 0;
-  #runId: string | null = null;
 
   constructor(calls: Calls, sources: ComparisonSources) {
     this.#calls = calls;
     this.#sources = sources;
-    this.progress = new RunProgress(calls);
+    this.#run = new LongRun(calls);
+  }
+
+  get drawing(): boolean {
+    return this.#run.running;
+  }
+
+  get progress(): RunProgress {
+    return this.#run.progress;
   }
 
   /** The last map that was drawn, if it is of the tour now chosen; it stays readable while a new one is made. */
@@ -36,13 +43,11 @@ export class BreakEvenState {
     const subject = this.#sources.subject();
     if (subject === null) return;
     const turn = this.#turns.take('draw');
-    this.#dropRun();
     this.failure = null;
-    this.drawing = true;
-    const [runId, changes] = [this.#newRun(), this.#changes];
+    const [runId, changes] = [this.#run.begin(), this.#changes];
     const outcome = await this.#calls.attempt('outlook.map', { ...subject, leg, runId });
     if (!turn.isNewest()) return;
-    this.#end();
+    this.#run.end();
     if (outcome.ok) this.#take(outcome.value, changes);
     else if (outcome.error.code !== 'cancelled') this.failure = outcome.error;
   }
@@ -50,8 +55,7 @@ export class BreakEvenState {
   /** Stops the map under way; the one before it stays. */
   stop(): void {
     this.#turns.take('draw');
-    this.#dropRun();
-    this.#end();
+    this.#run.stop();
   }
 
   /** Ranks the map shown anew; without one there is nothing to rank. */
@@ -79,22 +83,5 @@ export class BreakEvenState {
     this.outdated = changes !== this.#changes;
     const preferences = this.#sources.unstoredPreferences();
     if (preferences !== null) void this.rank(preferences);
-  }
-
-  #newRun(): string {
-    this.#runId = crypto.randomUUID();
-    this.progress.follow(this.#runId, true);
-    return this.#runId;
-  }
-
-  #dropRun(): void {
-    if (this.#runId !== null) void this.#calls.attempt('runs.cancel', { runId: this.#runId });
-    this.#runId = null;
-  }
-
-  #end(): void {
-    this.#runId = null;
-    this.drawing = false;
-    this.progress.stop();
   }
 }

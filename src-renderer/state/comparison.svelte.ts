@@ -4,7 +4,8 @@ import { success, type CallError, type Outcome } from '../../shared-types/outcom
 import type { Preferences } from '../../shared-types/settings.ts';
 import type { Calls } from './calls.ts';
 import { Delay } from './delay.ts';
-import { RunProgress } from './run-progress.svelte.ts';
+import { LongRun } from './long-run.svelte.ts';
+import type { RunProgress } from './run-progress.svelte.ts';
 import { Turns } from './turns.ts';
 
 /** What a run compares; the run itself is named by the state. */
@@ -27,17 +28,20 @@ export class ComparisonState {
   updating = $state(false);
   /** The last run was stopped, so that what is shown is older than what is stored. */
   cancelled = $state(false);
-  readonly progress: RunProgress;
   readonly #calls: Calls;
   readonly #sources: ComparisonSources;
   readonly #burst = new Delay(burstMs);
   readonly #turns = new Turns();
-  #runId: string | null = null;
+  readonly #run: LongRun;
 
   constructor(calls: Calls, sources: ComparisonSources) {
     this.#calls = calls;
     this.#sources = sources;
-    this.progress = new RunProgress(calls);
+    this.#run = new LongRun(calls);
+  }
+
+  get progress(): RunProgress {
+    return this.#run.progress;
   }
 
   /** Runs the comparison again once the present burst of changes has passed. */
@@ -50,16 +54,20 @@ export class ComparisonState {
   async run(atOnce = false): Promise<void> {
     const turn = this.#turns.take('run');
     const subject = this.#sources.subject();
-    this.#dropRun();
     this.updating = subject !== null;
     this.cancelled = false;
     if (subject === null) {
+      this.#run.stop();
       this.#clear();
       return;
     }
-    const outcome = await this.#calls.attempt('comparison.run', { ...subject, runId: this.#newRun(atOnce) });
+    const outcome = await this.#calls.attempt('comparison.run', {
+      ...subject,
+      runId: this.#run.begin(atOnce),
+    });
     if (!turn.isNewest()) return;
-    this.#endRun();
+    this.#run.end();
+    this.updating = false;
     if (outcome.ok) this.#take(outcome.value);
     else this.#refuse(outcome.error, subject.tourId);
   }
@@ -68,8 +76,8 @@ export class ComparisonState {
   cancel(): void {
     const tourId = this.#sources.subject()?.tourId;
     this.#turns.take('run');
-    this.#dropRun();
-    this.#endRun();
+    this.#run.stop();
+    this.updating = false;
     this.#noteCancelled(tourId);
   }
 
@@ -112,26 +120,7 @@ export class ComparisonState {
     if (this.current?.tour.id !== tourId) this.current = null;
   }
 
-  #newRun(atOnce: boolean): string {
-    this.#runId = crypto.randomUUID();
-    this.progress.follow(this.#runId, atOnce);
-    return this.#runId;
-  }
-
-  /** Has a run that nobody waits for any more stopped, so that the next need not share the computer with it. */
-  #dropRun(): void {
-    if (this.#runId !== null) void this.#calls.attempt('runs.cancel', { runId: this.#runId });
-    this.#runId = null;
-  }
-
-  #endRun(): void {
-    this.#runId = null;
-    this.progress.stop();
-    this.updating = false;
-  }
-
   #clear(): void {
-    this.progress.stop();
     this.current = null;
     this.failure = null;
   }

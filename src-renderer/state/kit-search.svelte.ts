@@ -3,7 +3,8 @@ import { noLimits, type Limits } from '../../shared-types/limits.ts';
 import type { CallError } from '../../shared-types/outcome.ts';
 import type { Scenario } from '../../shared-types/scenario.ts';
 import type { Calls } from './calls.ts';
-import { RunProgress } from './run-progress.svelte.ts';
+import { LongRun } from './long-run.svelte.ts';
+import type { RunProgress } from './run-progress.svelte.ts';
 
 const askEveryMs = 500;
 
@@ -18,16 +19,22 @@ export class KitSearchState {
   /** The scenario that the result was searched with, as it was then. */
   like = $state.raw<Scenario | null>(null);
   failure = $state.raw<CallError | null>(null);
-  running = $state(false);
-  readonly progress: RunProgress;
   #outdated = $state(false);
   readonly #calls: Calls;
-  #runId: string | null = null;
+  readonly #run: LongRun;
   #timer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(calls: Calls) {
     this.#calls = calls;
-    this.progress = new RunProgress(calls);
+    this.#run = new LongRun(calls);
+  }
+
+  get running(): boolean {
+    return this.#run.running;
+  }
+
+  get progress(): RunProgress {
+    return this.#run.progress;
   }
 
   /** Something that the result rests on was chosen or stored since it was asked for. */
@@ -73,7 +80,7 @@ export class KitSearchState {
 
   /** Ends the search under way; it answers with what it has. */
   stop(): void {
-    if (this.#runId !== null) void this.#calls.attempt('runs.cancel', { runId: this.#runId });
+    this.#run.cancel();
   }
 
   /** What is shown stays what was found before. */
@@ -84,22 +91,17 @@ export class KitSearchState {
   }
 
   #begin(like: Scenario): string {
-    const runId = crypto.randomUUID();
-    this.#runId = runId;
     this.like = like;
     this.#outdated = false;
     this.failure = null;
-    this.running = true;
-    this.progress.follow(runId, true);
+    const runId = this.#run.begin();
     this.#askLater(runId);
     return runId;
   }
 
   #end(): void {
     clearTimeout(this.#timer);
-    this.#runId = null;
-    this.running = false;
-    this.progress.stop();
+    this.#run.end();
   }
 
   #askLater(runId: string): void {
@@ -109,7 +111,7 @@ export class KitSearchState {
   /** What has been found so far. */
   async #ask(runId: string): Promise<void> {
     const outcome = await this.#calls.attempt('kits.soFar', { runId });
-    if (this.#runId !== runId) return;
+    if (!this.#run.isUnderWay(runId)) return;
     if (outcome.ok && outcome.value.result !== null) this.result = outcome.value.result;
     this.#askLater(runId);
   }

@@ -4,7 +4,8 @@ import type { Preferences } from '../../shared-types/settings.ts';
 import type { Swings } from '../../shared-types/swings.ts';
 import type { Calls } from './calls.ts';
 import type { ComparisonSubject } from './comparison.svelte.ts';
-import { RunProgress } from './run-progress.svelte.ts';
+import { LongRun } from './long-run.svelte.ts';
+import type { RunProgress } from './run-progress.svelte.ts';
 import { Turns } from './turns.ts';
 
 export interface SwingsSources {
@@ -25,20 +26,26 @@ interface Found {
 /** What would change the answer on the board: asked for by the rider, since it takes a while. */
 export class SwingsState {
   failure = $state.raw<CallError | null>(null);
-  running = $state(false);
   /** The last run was stopped. */
   cancelled = $state(false);
-  readonly progress: RunProgress;
   #found = $state.raw<Found | null>(null);
   readonly #calls: Calls;
   readonly #sources: SwingsSources;
   readonly #turns = new Turns();
-  #runId: string | null = null;
+  readonly #run: LongRun;
 
   constructor(calls: Calls, sources: SwingsSources) {
     this.#calls = calls;
     this.#sources = sources;
-    this.progress = new RunProgress(calls);
+    this.#run = new LongRun(calls);
+  }
+
+  get running(): boolean {
+    return this.#run.running;
+  }
+
+  get progress(): RunProgress {
+    return this.#run.progress;
   }
 
   /** The last result, of the tour that is compared now; another tour's would be read as this one's. */
@@ -58,14 +65,12 @@ export class SwingsState {
     const preferences = this.#sources.preferences();
     if (of === null || subject === null || preferences === null) return;
     const turn = this.#turns.take();
-    this.#dropRun();
-    this.running = true;
     this.failure = null;
     this.cancelled = false;
-    const runId = this.#newRun();
+    const runId = this.#run.begin();
     const outcome = await this.#calls.attempt('outlook.swings', { ...subject, runId, preferences });
     if (!turn.isNewest()) return;
-    this.#endRun();
+    this.#run.end();
     if (outcome.ok) this.#found = { swings: outcome.value, of };
     else if (outcome.error.code === 'cancelled') this.cancelled = true;
     else this.failure = outcome.error;
@@ -74,26 +79,7 @@ export class SwingsState {
   /** Stops the run at the rider's wish; whatever it still answers is too late. */
   cancel(): void {
     this.#turns.take();
-    this.#dropRun();
-    this.#endRun();
+    this.#run.stop();
     this.cancelled = true;
-  }
-
-  #newRun(): string {
-    const runId = crypto.randomUUID();
-    this.#runId = runId;
-    this.progress.follow(runId, true);
-    return runId;
-  }
-
-  #dropRun(): void {
-    if (this.#runId !== null) void this.#calls.attempt('runs.cancel', { runId: this.#runId });
-    this.#runId = null;
-  }
-
-  #endRun(): void {
-    this.#runId = null;
-    this.progress.stop();
-    this.running = false;
   }
 }

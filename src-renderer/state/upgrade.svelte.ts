@@ -4,7 +4,8 @@ import type { Scenario } from '../../shared-types/scenario.ts';
 import type { Tour } from '../../shared-types/tour.ts';
 import type { Upgrade, UpgradeBase, UpgradeLine, UpgradeQuestion } from '../../shared-types/upgrade.ts';
 import type { Calls } from './calls.ts';
-import { RunProgress } from './run-progress.svelte.ts';
+import { LongRun } from './long-run.svelte.ts';
+import type { RunProgress } from './run-progress.svelte.ts';
 import { Turns } from './turns.ts';
 import { baseIn, baseLines, offeredItems, stillOffered, type BaseLine } from './upgrade-choice.ts';
 
@@ -23,25 +24,31 @@ export const mostPieces = 99;
 /** A change of the kit and its check: asked for by the rider, since it takes a while. */
 export class UpgradeState {
   failure = $state.raw<CallError | null>(null);
-  running = $state(false);
   /** The last run was stopped. */
   cancelled = $state(false);
-  readonly progress: RunProgress;
   readonly #calls: Calls;
   readonly #sources: UpgradeSources;
   readonly #turns = new Turns();
+  readonly #run: LongRun;
   #base = $state.raw<UpgradeBase>({ as: 'owned' });
   #lines = $state.raw<Readonly<Record<UpgradeSide, readonly UpgradeLine[]>>>({ add: [], remove: [] });
   #leftOut = $state.raw<readonly string[]>([]);
   #found = $state.raw<{ readonly upgrade: Upgrade; readonly question: string } | null>(null);
   #outdated = $state(false);
   #changes = 0;
-  #runId: string | null = null;
 
   constructor(calls: Calls, sources: UpgradeSources) {
     this.#calls = calls;
     this.#sources = sources;
-    this.progress = new RunProgress(calls);
+    this.#run = new LongRun(calls);
+  }
+
+  get running(): boolean {
+    return this.#run.running;
+  }
+
+  get progress(): RunProgress {
+    return this.#run.progress;
   }
 
   get base(): UpgradeBase {
@@ -101,14 +108,12 @@ export class UpgradeState {
 
   async check(): Promise<void> {
     const turn = this.#turns.take();
-    this.#dropRun();
-    this.running = true;
     this.failure = null;
     this.cancelled = false;
     const [question, changes] = [this.question, this.#changes];
-    const outcome = await this.#calls.attempt('upgrade.check', { ...question, runId: this.#newRun() });
+    const outcome = await this.#calls.attempt('upgrade.check', { ...question, runId: this.#run.begin() });
     if (!turn.isNewest()) return;
-    this.#endRun();
+    this.#run.end();
     if (outcome.ok) {
       this.#found = { upgrade: outcome.value, question: JSON.stringify(question) };
       this.#outdated = changes !== this.#changes;
@@ -119,8 +124,7 @@ export class UpgradeState {
   /** Stops the run at the rider's wish; whatever it still answers is too late. */
   cancel(): void {
     this.#turns.take();
-    this.#dropRun();
-    this.#endRun();
+    this.#run.stop();
     this.cancelled = true;
   }
 
@@ -128,22 +132,5 @@ export class UpgradeState {
   outdate(): void {
     this.#changes += 1;
     this.#outdated = true;
-  }
-
-  #newRun(): string {
-    this.#runId = crypto.randomUUID();
-    this.progress.follow(this.#runId, true);
-    return this.#runId;
-  }
-
-  #dropRun(): void {
-    if (this.#runId !== null) void this.#calls.attempt('runs.cancel', { runId: this.#runId });
-    this.#runId = null;
-  }
-
-  #endRun(): void {
-    this.#runId = null;
-    this.progress.stop();
-    this.running = false;
   }
 }

@@ -5,7 +5,7 @@ import { rides } from '../storage/cell-warmth.ts';
 import type { ChargerModel } from '../storage/charger.ts';
 import { activities, type DeviceModel } from '../storage/device.ts';
 import { linkW, sinkLimitW, sourceLimitW } from '../storage/port-power.ts';
-import { taperRoomWh } from '../storage/taper.ts';
+import { fullShare, taperRoomWh } from '../storage/taper.ts';
 
 export interface KitModel {
   readonly devices: readonly DeviceModel[];
@@ -76,8 +76,6 @@ export interface Network {
   readonly rations: boolean;
 }
 
-/** A sink this full is unplugged at a wall: there a charge falls to a tenth of C (Kollmeyer 2018, doi 10.17632/wykht8y7tg.1). */
-const fullShare = 0.98;
 /*
  * A device that a bank would fill in minutes is not plugged into it, nor does a must-have that full hold back others: it is
  * low once a tenth is missing, or as much as it takes in this time (common practice, no source).

@@ -4,6 +4,9 @@
  */
 export const taperStart = 0.8;
 
+/** A store this full is unplugged at a wall: there a charge falls to a tenth of C (Kollmeyer 2018, doi 10.17632/wykht8y7tg.1). */
+export const fullShare = 0.98;
+
 /** Room over which a store tapers, Wh: of one battery, where spares are charged one after the other. */
 export function taperRoomWh(batteryWh: number): number {
   return batteryWh * (1 - taperStart);

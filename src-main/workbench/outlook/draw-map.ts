@@ -1,10 +1,7 @@
 import { randomUUID } from 'node:crypto';
-import { fliesAsPacked } from '../../../shared-types/air-check.ts';
 import type { Scenario } from '../../../shared-types/scenario.ts';
 import type { MapFigures, MappedScenario } from '../../model/judge/break-even-map.ts';
-import { airCheck } from '../../model/judge/air-transport.ts';
-import { airLines } from '../assemble/air-lines.ts';
-import { carriedItems } from '../assemble/kit.ts';
+import { scenarioFlies } from '../assemble/air-lines.ts';
 import type { Crew, CrewRun, Watch } from '../crew.ts';
 import type { ComparisonGround } from '../ground.ts';
 import { differentGaps, type MapPlan } from './map-grid.ts';
@@ -98,11 +95,7 @@ async function gathered(
   };
   return scenarios.map((scenario) => ({
     id: scenario.id,
-    airborne: flies(scenario, ground),
+    airborne: scenarioFlies(scenario, ground),
     figures: plan.days.map((days) => rowOf(scenario, days)),
   }));
-}
-
-function flies(scenario: Scenario, { items, tour }: ComparisonGround): boolean {
-  return fliesAsPacked(airCheck(airLines(carriedItems(scenario, items), items, tour.leftAtHome)));
 }

@@ -1,11 +1,7 @@
-import { fliesAsPacked } from '../../../shared-types/air-check.ts';
 import { failure, success, type Outcome } from '../../../shared-types/outcome.ts';
-import type { Scenario } from '../../../shared-types/scenario.ts';
 import { countedCriteria, type Criterion, type Preferences } from '../../../shared-types/settings.ts';
 import type { OpenedCatalogue } from '../../catalogue/open.ts';
-import { airCheck } from '../../model/judge/air-transport.ts';
-import { airLines } from '../assemble/air-lines.ts';
-import { carriedItems } from '../assemble/kit.ts';
+import { scenarioFlies } from '../assemble/air-lines.ts';
 import { chosenScenarios, type Chosen } from '../comparison-desk.ts';
 import { prepareGround } from '../prepare-ground.ts';
 import type { AssumptionRange, SwingInputs } from './assumption-range.ts';
@@ -53,12 +49,10 @@ export function subjectOf(inputs: SwingInputs, preferences: Preferences): SwingS
     counted,
     ranges: assumptionRanges.filter(matters),
     leftOut: assumptionRanges.filter((range) => !matters(range)),
-    airborne: new Map(inputs.scenarios.map((scenario) => [scenario.id, flies(scenario, inputs)])),
+    airborne: new Map(
+      inputs.scenarios.map((scenario) => [scenario.id, scenarioFlies(scenario, inputs.ground)]),
+    ),
   };
-}
-
-function flies(scenario: Scenario, { ground: { items, tour } }: SwingInputs): boolean {
-  return fliesAsPacked(airCheck(airLines(carriedItems(scenario, items), items, tour.leftAtHome)));
 }
 
 /** Two subjects with the same text have the same figures at every value; weights and limits only rank them. */

@@ -19,13 +19,18 @@ const fontFamily = "'Source Sans 3', system-ui, sans-serif";
 const titleFont = `600 17px ${fontFamily}`;
 const smallFont = `12px ${fontFamily}`;
 
-/** The chart as a PNG that stands alone: with title, subtitle and legend, on the sheet's colour. */
+/**
+ * The chart as a PNG that stands alone: with title, subtitle and legend, on the sheet's colour.
+ *
+ * @param widthPx of the chart as it stands on the page
+ */
 export async function chartPicture(
   chart: HTMLCanvasElement,
   text: PictureText,
   palette: Palette,
+  widthPx = chart.clientWidth,
 ): Promise<Blob | null> {
-  const scale = chart.clientWidth === 0 ? 1 : chart.width / chart.clientWidth;
+  const scale = widthPx === 0 ? 1 : chart.width / widthPx;
   const picture = document.createElement('canvas');
   const pen = picture.getContext('2d');
   if (pen === null) return null;

@@ -1,5 +1,5 @@
 import { formatNumber, grams, moneyText, percent, withUnit } from '../../../shared-types/figures.ts';
-import type { FoundKit, KitSearchResult } from '../../../shared-types/kit-search.ts';
+import { marginLadder, type FoundKit, type KitSearchResult } from '../../../shared-types/kit-search.ts';
 
 /** `at least +30 %`: margins are told by steps. */
 export function atLeast({ margin }: Pick<FoundKit, 'margin'>, locale?: string): string {
@@ -23,6 +23,15 @@ export function finding({ kits, complete }: KitSearchResult, locale?: string): s
   const lightest = carrying.reduce((a, b) => (b.grams < a.grams ? b : a));
   const figures = `${grams(lightest.grams, locale)} and costs ${moneyText(lightest.toBuy, locale)}`;
   return `${found}; the lightest that carries the plan weighs ${figures}`;
+}
+
+/** In what steps its margins are told. */
+export function ladderText(locale?: string): string {
+  const steps = marginLadder.map(({ upTo, points }) => {
+    const reach = Number.isFinite(upTo) ? `up to ${percent(upTo - 1, { signed: true, locale })}` : 'above';
+    return `of ${points} points ${reach}`;
+  });
+  return `they are told in steps ${steps.join(', ')}`;
 }
 
 /** How the search went: how many were walked, and why the others were not. */

@@ -1,16 +1,14 @@
+import { marginLadder } from '../../../../shared-types/kit-search.ts';
 import { largestUseFactor } from '../../flow/margin.ts';
 
-/* Steps of the ladder in points of the plan, and the factors up to which they hold: the finer, the less there is to spare. */
-const ladderParts = [
-  { upTo: 1, points: 5 },
-  { upTo: 2, points: 10 },
-  { upTo: largestUseFactor, points: 25 },
-] as const;
 const pointsAFactor = 100;
 
-/** The factors of use that a searched margin is told by: every 5 points up to the plan, every 10 up to twice, every 25 above. */
-export const useLadder: readonly number[] = ladderParts.reduce<readonly number[]>(
-  (rungs, { upTo, points }) => [...rungs, ...rungsAbove(rungs.at(-1)!, upTo, points)],
+/** The factors of use that a searched margin is told by. */
+export const useLadder: readonly number[] = marginLadder.reduce<readonly number[]>(
+  (rungs, { upTo, points }) => [
+    ...rungs,
+    ...rungsAbove(rungs.at(-1)!, Math.min(upTo, largestUseFactor), points),
+  ],
   [0],
 );
 

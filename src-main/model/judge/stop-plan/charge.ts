@@ -1,9 +1,6 @@
 import { sinkLimitW } from '../../storage/port-power.ts';
-import { storedAfterWh } from '../../storage/taper.ts';
+import { fullShare, storedAfterWh } from '../../storage/taper.ts';
 import type { StopStore } from './situation.ts';
-
-/** A store this full is unplugged at a wall: a charge has fallen to a tenth of C (Kollmeyer 2018, doi 10.17632/wykht8y7tg.1). */
-const fullShare = 0.98;
 
 /** A store charged so far is left alone, Wh. */
 export function fullWh({ capacityWh }: StopStore): number {

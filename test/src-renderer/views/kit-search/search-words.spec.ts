@@ -5,6 +5,7 @@ import {
   atLeast,
   finding,
   kitLine,
+  ladderText,
   tallyText,
 } from '../../../../src-renderer/views/kit-search/search-words.ts';
 import { sorted } from '../../../../src-renderer/views/kit-search/sorting.ts';
@@ -72,5 +73,13 @@ describe('keptScenario()', () => {
   it('cuts a long name to what a label takes', () => {
     const items = Array.from({ length: 9 }, (_, at) => ({ ...foundKit().items[0]!, itemId: `bank-${at}` }));
     expect(keptScenario(foundKit({ items }), like).label).toHaveLength(80);
+  });
+});
+
+describe('ladderText()', () => {
+  it('says how far apart the told margins are, and up to where', () => {
+    expect(ladderText('en')).toBe(
+      'they are told in steps of 5 points up to 0\u202f%, of 10 points up to +100\u202f%, of 25 points above',
+    );
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { timeLeftText } from '../../../../src-renderer/views/trade-offs/time-left.ts';
+import { timeLeftText } from '../../../../src-renderer/parts/long-run/time-left.ts';
 
 describe('timeLeftText()', () => {
   it.each([
