@@ -3,12 +3,15 @@ import type { BreakEvenMap } from './break-even.ts';
 import type { ClimateSource, Station } from './climate.ts';
 import type { Advice, Comparison, ScoredRow } from './comparison.ts';
 import { count, id, label } from './field.ts';
-import { itemDraft, type Item } from './item.ts';
+import { measure, onTourQuestion, type FieldLog, type OnTour, type StoredEstimate } from './field-log.ts';
+import { itemDraft, type Item, type ItemDraft, type ItemKind } from './item.ts';
 import { itemState } from './item-common.ts';
 import { kitSearchRequest, type KitSearchResult } from './kit-search.ts';
 import type { LegRide } from './leg-ride.ts';
 import { lying, sunBy, type LegSun } from './leg-sun.ts';
 import type { Outcome } from './outcome.ts';
+import { ownStart } from './own-start.ts';
+import { readingDraft, type Reading } from './reading.ts';
 import { mostScenariosCompared, scenarioDraft, type Scenario } from './scenario.ts';
 import { preferences, settings, type Settings } from './settings.ts';
 import { stopSituation, type StopPlan } from './stop-plan.ts';
@@ -70,10 +73,41 @@ export interface CsvProblem {
   readonly message: string;
 }
 
+/** A line of an inventory CSV that can be taken as it stands. */
+export interface CsvLine {
+  readonly line: number;
+  readonly item: ItemDraft;
+  /** Where something of its kind and label is already: it may be the same thing twice. */
+  readonly twin: 'inventory' | 'file' | null;
+}
+
 export interface CsvReading {
+  readonly lines: readonly CsvLine[];
+  readonly problems: readonly CsvProblem[];
+}
+
+/** What was stored of an inventory CSV: nothing, where a line is in error and the rider did not say to pass it over. */
+export interface CsvAddition {
   readonly added: readonly Item[];
   readonly problems: readonly CsvProblem[];
 }
+
+/** What a column of an inventory CSV takes, for the kinds it takes that for. */
+export interface CsvColumn {
+  readonly name: string;
+  readonly kinds: readonly ItemKind[];
+  readonly allowed: string;
+  /** What an empty cell stands for. */
+  readonly whenEmpty: string;
+  readonly example: string;
+}
+
+/** More lines than a rider has things, and more items than one call needs to name; what is longer is something else. */
+export const mostCsvLines = 10_000;
+const itemsNamed = <T extends z.ZodType>(each: T) => {
+  const error = `1 to ${mostCsvLines.toLocaleString('en')} items`;
+  return z.array(each, { error }).min(1, { error }).max(mostCsvLines, { error });
+};
 
 export interface About {
   readonly version: string;
@@ -93,8 +127,34 @@ export const contract = {
   'items.list': call<readonly Item[]>()(nothing),
   'items.save': call<Item>()(z.strictObject({ id: id.optional(), item: itemDraft })),
   'items.setState': call<Item>()(z.strictObject({ id, state: itemState })),
-  /** Reads an inventory CSV; stores its items only if `store` is set and no line is in error. */
-  'items.readCsv': call<CsvReading>()(z.strictObject({ text: fileText, store: z.boolean() })),
+  /** Removes all of them or none; refused while a scenario or a tour names one of them. */
+  'items.remove': call<readonly Item[]>()(z.strictObject({ ids: itemsNamed(id) })),
+  /** Puts removed items back under their ids: all of them or none. */
+  'items.putBack': call<readonly Item[]>()(
+    z.strictObject({ items: itemsNamed(z.strictObject({ id, item: itemDraft })) }),
+  ),
+  /** Moves all of them or none. */
+  'items.setStates': call<readonly Item[]>()(
+    z.strictObject({ changes: itemsNamed(z.strictObject({ id, state: itemState })) }),
+  ),
+  /** Reads an inventory CSV and stores nothing. */
+  'items.readCsv': call<CsvReading>()(z.strictObject({ text: fileText })),
+  /** Stores the lines of an inventory CSV but those to leave out; with a line in error only if told to pass over such. */
+  'items.addCsv': call<CsvAddition>()(
+    z.strictObject({
+      text: fileText,
+      leaveOut: z
+        .array(z.int({ error: 'the number of a line' }))
+        .max(mostCsvLines, { error: `at most ${mostCsvLines.toLocaleString('en')} lines` }),
+      passOverErrors: z.boolean(),
+    }),
+  ),
+  /** What each column of an inventory CSV takes. */
+  'items.csvColumns': call<readonly CsvColumn[]>()(nothing),
+  /** Saves these items, in this order, as a CSV that reads back as the same items. */
+  'items.saveCsv': call<Delivery>()(z.strictObject({ ids: itemsNamed(id) })),
+  /** Saves a CSV with invented lines of every kind, to write one's own over. */
+  'items.saveCsvTemplate': call<Delivery>()(nothing),
   'tours.list': call<readonly Tour[]>()(nothing),
   'tours.save': call<Tour>()(z.strictObject({ id: id.optional(), tour: tourDraft })),
   'tours.remove': call<Tour>()(byId),
@@ -130,6 +190,12 @@ export const contract = {
   'scenarios.list': call<readonly Scenario[]>()(nothing),
   'scenarios.save': call<Scenario>()(z.strictObject({ id: id.optional(), scenario: scenarioDraft })),
   'scenarios.remove': call<Scenario>()(byId),
+  /** Adds those of the three named methods that the catalogue has everything for and no scenario is named as. */
+  'scenarios.addReadyMade': call<{ readonly added: readonly string[] }>()(nothing),
+  /** Stores what a rider begins with, and the methods that it makes: all or nothing. */
+  'start.own': call<{ readonly tourId: string }>()(z.strictObject({ own: ownStart })),
+  /** Puts the invented demo back, and compares its tour. */
+  'start.demo': call<{ readonly tourId: string }>()(nothing),
   'settings.get': call<Settings>()(nothing),
   'settings.save': call<Settings>()(z.strictObject({ settings })),
   'stations.list': call<readonly Station[]>()(nothing),
@@ -185,6 +251,14 @@ export const contract = {
   'upgrade.check': call<Upgrade>()(upgradeQuestion.extend({ runId: id })),
   /** Plans what to plug in when at a stop with a wall; at once. */
   'stops.plan': call<StopPlan>()(stopSituation),
+  /** All readings of the field log, and what is estimated from them. */
+  'readings.log': call<FieldLog>()(nothing),
+  'readings.save': call<Reading>()(z.strictObject({ id: id.optional(), reading: readingDraft })),
+  'readings.remove': call<Reading>()(byId),
+  /** Stores what the readings of an item say as its value, with the date and how many they were. */
+  'readings.store': call<StoredEstimate>()(z.strictObject({ itemId: id, measure })),
+  /** How long what is stored now, by today's readings, lasts on a tour; at once. */
+  'readings.onTour': call<OnTour>()(onTourQuestion),
   'sheet.save': call<Delivery>()(
     z.strictObject({
       tourId: id,

@@ -12,6 +12,8 @@ export interface FieldMeta {
   readonly step?: number;
   /** A share of a whole, shown in per cent. */
   readonly isShare?: true;
+  /** A height above the sea, which some read in feet; other lengths in m are not. */
+  readonly isHeight?: true;
   /** Shown under the field: what the figure means, where a rider finds it, what is usual. */
   readonly hint?: string;
   /** The words shown for each value of a choice. */
@@ -47,8 +49,8 @@ export function fieldMeta(schema: z.core.$ZodType): FieldMeta | undefined {
 }
 
 /** With a true minus, as every figure on screen. */
-const plain = (value: number): string =>
-  value.toLocaleString('en', { maximumFractionDigits: 4 }).replace('-', '\u2212');
+const plain = (value: number, locale = 'en'): string =>
+  value.toLocaleString(locale, { maximumFractionDigits: 4 }).replace('-', '\u2212');
 
 /** The unit after a figure; before a per cent sign stands a narrow no-break space, as in every percentage on screen. */
 function unitText({ unit }: FieldMeta): string {
@@ -57,9 +59,16 @@ function unitText({ unit }: FieldMeta): string {
 }
 
 /** The sentence part that names a range, for example `a number from 0 to 20,000 g`. */
-export function rangeText(meta: FieldMeta, whole = false): string {
-  const range = `from ${plain(meta.min ?? 0)} to ${plain(meta.max ?? 0)}${unitText(meta)}`;
+export function rangeText(meta: FieldMeta, whole = false, locale?: string): string {
+  const range = `from ${plain(meta.min ?? 0, locale)} to ${plain(meta.max ?? 0, locale)}${unitText(meta)}`;
   return `a ${whole ? 'whole ' : ''}number ${range}`;
+}
+
+/** The same range as a screen shows it: in the meta's unit and the rider's locale. Any other text is left as it is. */
+export function rangeAsShown(allowed: string, meta: FieldMeta, locale?: string): string {
+  const isRange = /^a (?:whole )?number from /.test(allowed);
+  if (!isRange || meta.min === undefined || meta.max === undefined) return allowed;
+  return rangeText(meta, allowed.startsWith('a whole'), locale);
 }
 
 type Range = FieldMeta & { readonly min: number; readonly max: number };

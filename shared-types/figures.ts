@@ -13,6 +13,14 @@ const hardSpace = '\u00a0';
 /** The language of the words; sentences and sheets take their figures in it too. */
 export const wordsLocale = 'en-GB';
 
+/** The system's, until a screen knows which one the rider chose. */
+let ownLocale: () => string | undefined = () => undefined;
+
+/** Says where figures that name no locale find the rider's own. */
+export function followLocale(locale: () => string | undefined): void {
+  ownLocale = locale;
+}
+
 export interface NumberStyle {
   readonly digits?: number;
   readonly signed?: boolean;
@@ -24,7 +32,7 @@ export interface NumberStyle {
 
 /** A number with a true minus; rounding never leaves a signed zero. What is no number is a dash. */
 export function formatNumber(value: number, style: NumberStyle = {}): string {
-  const { digits = 0, signed = false, fixed = false, locale } = style;
+  const { digits = 0, signed = false, fixed = false, locale = ownLocale() } = style;
   if (!Number.isFinite(value)) return '–';
   const format = new Intl.NumberFormat(locale, {
     minimumFractionDigits: fixed ? digits : 0,
@@ -64,7 +72,7 @@ export function marginFigure(
 }
 
 /** The amount alone, for columns whose head names the currency; whole amounts without decimals. */
-export function amount(value: Money, locale?: string): string {
+export function amount(value: Money, locale = ownLocale()): string {
   const digits = minorDigits(value.currency);
   const format = new Intl.NumberFormat(locale, {
     minimumFractionDigits: digits,

@@ -12,11 +12,17 @@ export const money = z.strictObject({
 });
 export type Money = z.infer<typeof money>;
 
+/** Asked once for each currency: the platform takes its time, and a long list has an amount in each row. */
+const knownDigits = new Map<string, number>();
+
 /** How many decimals a currency has (JPY 0, EUR 2, TND 3), as the platform's locale data gives them. */
 export function minorDigits(currency: string): number {
-  return (
-    new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2
-  );
+  const known =
+    knownDigits.get(currency) ??
+    new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ??
+    2;
+  knownDigits.set(currency, known);
+  return known;
 }
 
 /** `12345` in EUR -> `123.45`: a plain decimal for fields and CSV. */

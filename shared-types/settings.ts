@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { letterKeys, numberFormat, units } from './display-settings.ts';
 import { choice, count, flag, id, quantity, share } from './field.ts';
 import { frontLoad } from './front-load.ts';
 import { limits } from './limits.ts';
@@ -169,6 +170,9 @@ export const usualRisk: RiskSettings = { confidence: 0.9, useSpread: 0.25 };
 export const settings = z.strictObject({
   currency: currencyCode,
   theme: choice({ system: 'As the system', light: 'Light', dark: 'Dark' }, { label: 'Theme' }),
+  units,
+  numberFormat,
+  letterKeys,
   tourId: z.nullable(id),
   stepMinutes: choice({ '5': '5 min', '15': '15 min', '30': '30 min', '60': '60 min' }, { label: 'Step' }),
   sky,

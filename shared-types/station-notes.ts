@@ -27,6 +27,6 @@ function heightSentence(station: string, higherM: number): string {
 }
 
 /** `212 m higher` or `212 m lower`. */
-export function heightText(higherM: number, locale?: string): string {
+function heightText(higherM: number, locale?: string): string {
   return `${withUnit(Math.abs(higherM), 'm', { locale })} ${higherM > 0 ? 'higher' : 'lower'}`;
 }

@@ -321,6 +321,9 @@ export const demoScenarios: readonly Scenario[] = [
 export const demoSettings: Settings = {
   currency,
   theme: 'system',
+  units: 'metric',
+  numberFormat: 'system',
+  letterKeys: true,
   tourId: 'demo-tour',
   stepMinutes: '15',
   sky: usualSky,

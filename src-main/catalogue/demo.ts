@@ -13,14 +13,22 @@ import { saveTour } from './tours.ts';
 export function loadDemoIfEmpty(write: WriteDb): void {
   inTransaction(write, () => {
     if (readSettings(write) !== null) return;
-    for (const { id, ...item } of demoItems) saveItem(write, item, id);
-    for (const { id, ...tour } of demoTours) mustSave(saveTour(write, tour, id));
-    for (const { id, ...scenario } of demoScenarios) mustSave(saveScenario(write, scenario, id));
+    addDemo(write);
     mustSave(saveSettings(write, demoSettings));
   });
 }
 
-/** The demo is ours: if it refers to something missing, that is a fault to find at once. */
-function mustSave(outcome: Outcome<unknown>): void {
+/** Stores items, tour and scenarios of the demo as they were invented, in place of what became of them. */
+export function addDemo(write: WriteDb): void {
+  inTransaction(write, () => {
+    for (const { id, ...item } of demoItems) saveItem(write, item, id);
+    for (const { id, ...tour } of demoTours) mustSave(saveTour(write, tour, id));
+    for (const { id, ...scenario } of demoScenarios) mustSave(saveScenario(write, scenario, id));
+  });
+}
+
+/** For what refers to nothing but what is stored beside it: if that is refused, it is a fault to find at once. */
+export function mustSave<T>(outcome: Outcome<T>): T {
   if (!outcome.ok) throw new Error(outcome.error.message);
+  return outcome.value;
 }

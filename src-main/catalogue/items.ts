@@ -59,6 +59,18 @@ export function setItemState(write: WriteDb, id: string, state: ItemState): Item
   return findItem(write, id);
 }
 
+/** A state to be set, by the id of its item. */
+export interface StateChange {
+  readonly id: string;
+  readonly state: ItemState;
+}
+
+/** The items in their new states; null, and nothing changed, when one of the ids names none. */
+export function setItemStates(write: WriteDb, changes: readonly StateChange[]): Item[] | null {
+  if (!changes.every(({ id }) => hasItem(write, id))) return null;
+  return inTransaction(write, () => changes.flatMap(({ id, state }) => setItemState(write, id, state) ?? []));
+}
+
 function rowOf(id: string, draft: ItemDraft): ItemRow {
   return {
     id,

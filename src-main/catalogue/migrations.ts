@@ -16,6 +16,9 @@ import riskSettings from '../../db/migrations/0150-risk-settings.sql?raw';
 import itemLife from '../../db/migrations/0160-item-life.sql?raw';
 import moneyAndLoad from '../../db/migrations/0170-money-and-load.sql?raw';
 import extrasAndLimits from '../../db/migrations/0180-extras-and-limits.sql?raw';
+import displaySettings from '../../db/migrations/0190-display-settings.sql?raw';
+import fieldLog from '../../db/migrations/0200-field-log.sql?raw';
+import letterKeys from '../../db/migrations/0210-letter-keys.sql?raw';
 
 /** One step from the tables of the version before to those of `version`. Once released, a step never changes. */
 export interface Migration {
@@ -42,4 +45,7 @@ export const migrations: readonly Migration[] = [
   { version: 160, sql: itemLife },
   { version: 170, sql: moneyAndLoad },
   { version: 180, sql: extrasAndLimits },
+  { version: 190, sql: displaySettings },
+  { version: 200, sql: fieldLog },
+  { version: 210, sql: letterKeys },
 ];

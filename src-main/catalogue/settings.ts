@@ -12,6 +12,9 @@ import { putRow, selectOne } from './statements.ts';
 interface SettingsRow extends SkyColumns, RiskColumns, MoneyColumns, LoadColumns, LimitColumns {
   readonly currency: string;
   readonly theme: Settings['theme'];
+  readonly units: Settings['units'];
+  readonly number_format: Settings['numberFormat'];
+  readonly letter_keys: 0 | 1;
   readonly tour_id: string | null;
   readonly step_min: number;
 }
@@ -23,6 +26,9 @@ export function readSettings(read: ReadDb): Settings | null {
   return {
     currency: row.currency,
     theme: row.theme,
+    units: row.units,
+    numberFormat: row.number_format,
+    letterKeys: row.letter_keys === 1,
     tourId: row.tour_id,
     stepMinutes: String(row.step_min) as Settings['stepMinutes'],
     sky: skyOf(row),
@@ -41,6 +47,9 @@ export function saveSettings(write: WriteDb, settings: Settings): Outcome<Settin
       id: 1,
       currency: settings.currency,
       theme: settings.theme,
+      units: settings.units,
+      number_format: settings.numberFormat,
+      letter_keys: Number(settings.letterKeys),
       tour_id: settings.tourId,
       step_min: Number(settings.stepMinutes),
       ...skyColumns(settings.sky),

@@ -7,12 +7,15 @@ import { climateCredit, climateSources } from '../catalogue/climate-credit.ts';
 import { writeClimateNotes } from '../catalogue/climate-notes.ts';
 import { catalogueCalls } from './calls/catalogue-calls.ts';
 import { comparisonCalls } from './calls/comparison-calls.ts';
+import { itemCsvCalls } from './calls/item-csv-calls.ts';
 import { kitCalls } from './calls/kit-calls.ts';
 import { legRideCalls } from './calls/leg-ride-calls.ts';
 import { legSunCalls } from './calls/leg-sun-calls.ts';
 import { outlookCalls } from './calls/outlook-calls.ts';
+import { readingCalls } from './calls/reading-calls.ts';
 import { runCalls } from './calls/run-calls.ts';
 import { sheetCalls } from './calls/sheet-calls.ts';
+import { startCalls } from './calls/start-calls.ts';
 import { stopCalls } from './calls/stop-calls.ts';
 import { trackCalls } from './calls/track-calls.ts';
 import { upgradeCalls } from './calls/upgrade-calls.ts';
@@ -59,6 +62,8 @@ export function openWorkbench(options: WorkbenchOptions): Workbench {
     handlers: {
       about: () => success({ version, host, dataFolder, climateCredit, climateSources }),
       ...catalogueCalls(catalogue),
+      ...itemCsvCalls(catalogue, files),
+      ...startCalls(catalogue),
       ...legRideCalls(catalogue),
       ...trackCalls(createTrackDesk(() => performance.now())),
       ...legSunCalls(catalogue),
@@ -68,6 +73,7 @@ export function openWorkbench(options: WorkbenchOptions): Workbench {
       ...outlookCalls(createMapDesk(catalogue, crew, book), createSwingsDesk(catalogue, crew, book)),
       ...upgradeCalls(createUpgradeDesk(catalogue, crew, book)),
       ...stopCalls(catalogue),
+      ...readingCalls(catalogue, () => new Date()),
       ...sheetCalls(desk, files, version, () => todayFrom(new Date())),
     },
     close: () => {

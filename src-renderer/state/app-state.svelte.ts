@@ -1,15 +1,24 @@
 import { createContext } from 'svelte';
 import type { Station } from '../../shared-types/climate.ts';
 import type { About, Invoke } from '../../shared-types/contract.ts';
+import { isOfDemo } from '../../shared-types/demo-ids.ts';
 import type { Outcome } from '../../shared-types/outcome.ts';
+import type { OwnStart } from '../../shared-types/own-start.ts';
 import type { Preferences, Settings } from '../../shared-types/settings.ts';
 import type { Tour } from '../../shared-types/tour.ts';
 import { BreakEvenState } from './break-even.svelte.ts';
 import { Calls } from './calls.ts';
+import { alike } from './carry-over.ts';
 import { ComparisonState, type ComparisonSubject } from './comparison.svelte.ts';
+import { EditHistory } from './edit-history.svelte.ts';
+import { display } from './display.svelte.ts';
+import { FieldLogState } from './field-log.svelte.ts';
+import { Form } from './form.svelte.ts';
 import { InventoryState } from './inventory.svelte.ts';
 import { KitSearchState } from './kit-search.svelte.ts';
 import { NoticesState } from './notices.svelte.ts';
+import { OwnStartState } from './own-start.svelte.ts';
+import { screens, type Screen } from './route.svelte.ts';
 import { ScenariosState } from './scenarios.svelte.ts';
 import { SettingsState } from './settings.svelte.ts';
 import { SwingsState } from './swings.svelte.ts';
@@ -20,9 +29,11 @@ import { UpgradeState } from './upgrade.svelte.ts';
 /** Everything the screens show, wired so that each stored change runs the comparison again. */
 export class AppState {
   readonly notices = new NoticesState();
+  readonly history = new EditHistory(this.notices);
   readonly trackDrop = new TrackDropState(this.notices);
   readonly calls: Calls;
   readonly inventory: InventoryState;
+  readonly fieldLog: FieldLogState;
   readonly tours: ToursState;
   readonly scenarios: ScenariosState;
   readonly settings: SettingsState;
@@ -31,9 +42,12 @@ export class AppState {
   readonly breakEven: BreakEvenState;
   readonly swings: SwingsState;
   readonly upgrade: UpgradeState;
+  readonly ownStart = new OwnStartState((own) => this.#startOwn(own));
   about = $state.raw<About | null>(null);
   stations = $state.raw<readonly Station[]>([]);
   ready = $state(false);
+  /** Weights and limits under the rider's hand; null until the settings are loaded. */
+  knobs = $state.raw<Form<Preferences> | null>(null);
 
   constructor(invoke: Invoke, themeChosen: (theme: Settings['theme']) => void) {
     this.calls = new Calls(invoke, this.notices);
@@ -42,23 +56,35 @@ export class AppState {
       this.kitSearch.outdate();
       changed();
     };
-    this.inventory = new InventoryState(this.calls, groundChanged);
-    this.tours = new ToursState(this.calls, groundChanged);
-    this.scenarios = new ScenariosState(this.calls, () => {
+    this.inventory = new InventoryState(this.calls, groundChanged, this.history);
+    this.tours = new ToursState(this.calls, groundChanged, this.history);
+    const scenariosChanged = (): void => {
       this.kitSearch.reconsider(this.scenarios.rows.all);
       changed();
-    });
-    this.settings = new SettingsState(this.calls, (now, before) => {
+    };
+    this.scenarios = new ScenariosState(this.calls, scenariosChanged, this.history);
+    const settingsTaken = (now: Settings, before: Settings | null, restored: boolean): void => {
       themeChosen(now.theme);
-      if (before !== null && changesFigures(now, before)) groundChanged();
-      if (before !== null && differ(now.preferences, before.preferences)) this.upgrade.outdate();
-    });
+      display.choose(now);
+      this.knobs ??= this.#beginKnobs(now.preferences);
+      if (before === null) return;
+      if (changesFigures(now, before)) groundChanged();
+      if (alike(now.preferences, before.preferences)) return;
+      this.upgrade.outdate();
+      if (restored) this.#showRestored(now.preferences);
+    };
+    this.settings = new SettingsState(this.calls, settingsTaken, this.history);
     const sources = {
       subject: () => this.subject,
       unstoredPreferences: () =>
         this.settings.waiting ? (this.settings.current?.preferences ?? null) : null,
     };
     this.comparison = new ComparisonState(this.calls, sources);
+    this.fieldLog = new FieldLogState(this.calls, this.history, {
+      items: () => this.inventory.rows.all,
+      adoptItem: (item) => this.inventory.adopt(item),
+      comparison: () => this.comparison,
+    });
     this.kitSearch = new KitSearchState(this.calls);
     this.breakEven = new BreakEvenState(this.calls, sources);
     this.upgrade = new UpgradeState(this.calls, {
@@ -83,10 +109,48 @@ export class AppState {
   }
 
   async start(): Promise<void> {
-    const { inventory, tours, scenarios, settings } = this;
-    await Promise.all([settings.load(), inventory.load(), tours.load(), scenarios.load()]);
+    await this.#loadLists();
     this.ready = true;
     await Promise.all([this.comparison.run(), this.#loadRest()]);
+  }
+
+  /** The invented tour is among those stored. */
+  get hasDemo(): boolean {
+    return this.tours.rows.all.some(isOfDemo);
+  }
+
+  async bringDemoBack(): Promise<void> {
+    const outcome = await this.calls.ask('start.demo', {});
+    if (!outcome.ok) return;
+    this.history.forget();
+    await this.#loadLists();
+    this.#changed();
+    this.notices.tell('The invented demo is back, and its tour is compared.');
+  }
+
+  /** Composes the three named methods from the catalogue, as far as they are not there yet. */
+  async addReadyMade(): Promise<void> {
+    const outcome = await this.calls.ask('scenarios.addReadyMade', {});
+    if (!outcome.ok) return;
+    const { added } = outcome.value;
+    const words = `Added ${added.length} of the three methods`;
+    await this.scenarios.takeMade(added, words);
+    this.#changed();
+    this.notices.tell(added.length === 0 ? 'Each method that can be made is there already.' : `${words}.`);
+  }
+
+  async #startOwn(own: OwnStart): Promise<Outcome<unknown>> {
+    const outcome = await this.calls.submit('start.own', { own });
+    if (!outcome.ok) return outcome;
+    this.history.forget();
+    await this.#loadLists();
+    this.#changed();
+    return outcome;
+  }
+
+  async #loadLists(): Promise<void> {
+    const { inventory, tours, scenarios, settings } = this;
+    await Promise.all([settings.load(), inventory.load(), tours.load(), scenarios.load()]);
   }
 
   /** Ranks under new weights and limits; those that pass are stored once the rider pauses. */
@@ -95,6 +159,37 @@ export class AppState {
     if (outcome.ok) void this.breakEven.rank(preferences);
     if (outcome.ok || outcome.error.fields.length === 0) this.settings.keepPreferences(preferences);
     return outcome;
+  }
+
+  /** Something on this screen is refused, not yet stored, or on its way. */
+  isUnsaved(screen: Screen): boolean {
+    return this.#unsaved[screen]?.() ?? false;
+  }
+
+  readonly #unsaved: Readonly<Partial<Record<Screen, () => boolean>>> = {
+    start: () => this.ownStart.unsaved,
+    inventory: () => this.inventory.unsaved,
+    'field-log': () => this.fieldLog.unsaved,
+    tours: () => this.tours.unsaved,
+    scenarios: () => this.scenarios.unsaved,
+    'trade-offs': () => this.settings.waiting || this.knobs?.unsaved === true,
+    about: () => this.settings.form?.unsaved === true,
+  };
+
+  /** Something would be lost if the window closed now. */
+  get unsaved(): boolean {
+    return this.history.storing || screens.some((screen) => this.isUnsaved(screen));
+  }
+
+  #beginKnobs(preferences: Preferences): Form<Preferences> {
+    return new Form(preferences, { root: 'preferences', live: true, store: (draft) => this.weigh(draft) });
+  }
+
+  /** Weights that were taken back were ranked under others last. */
+  #showRestored(preferences: Preferences): void {
+    this.knobs?.adopt(preferences);
+    void this.comparison.rank(preferences);
+    void this.breakEven.rank(preferences);
   }
 
   async #loadRest(): Promise<void> {
@@ -127,21 +222,11 @@ function changesFigures(now: Settings, before: Settings): boolean {
   const plain = ['currency', 'stepMinutes', 'tourId'] as const;
   return (
     plain.some((key) => now[key] !== before[key]) ||
-    differ(now.sky, before.sky) ||
-    differ(now.risk, before.risk) ||
-    differ(now.money, before.money) ||
-    differ(now.frontLoad, before.frontLoad)
+    !alike(now.sky, before.sky) ||
+    !alike(now.risk, before.risk) ||
+    !alike(now.money, before.money) ||
+    !alike(now.frontLoad, before.frontLoad)
   );
-}
-
-/** Settings come back from the workbench as new objects each time: only what is in them tells. */
-function differ(now: unknown, before: unknown): boolean {
-  if (!isGroup(now) || !isGroup(before)) return now !== before;
-  return Object.keys(now).some((key) => differ(now[key], before[key]));
-}
-
-function isGroup(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === 'object' && value !== null;
 }
 
 export const [useApp, provideApp] = createContext<AppState>();

@@ -1,4 +1,5 @@
 import type { FieldError, Outcome } from '../../shared-types/outcome.ts';
+import { alike, carriedOver, valueAt } from './carry-over.ts';
 import { Turns } from './turns.ts';
 
 export type FormStatus = 'untouched' | 'storing' | 'stored' | 'refused';
@@ -60,9 +61,26 @@ export class Form<Draft> implements FormAccess {
     return this.errors.find((error) => error.path === full)?.allowed ?? null;
   }
 
-  // A part that was not touched is shared between drafts, so that being the same object tells.
   isStored(path: string): boolean {
-    return valueAt(this.#stored, path.split('.')) === this.at(path);
+    return alike(valueAt(this.#stored, path.split('.')), this.at(path));
+  }
+
+  /**
+   * Something of the draft is refused, on its way or not yet complete. Not a `$derived`: that would stand still once the screen
+   * on which the form was begun is left.
+   */
+  get unsaved(): boolean {
+    return this.status === 'storing' || !alike(this.draft, this.#stored);
+  }
+
+  /** Takes what is stored by now; what the rider changed and is not stored stays in the draft. */
+  adopt(stored: Draft): void {
+    if (alike(stored, this.#stored)) return;
+    this.draft = carriedOver(this.draft, this.#stored, stored);
+    this.#stored = stored;
+    if (this.status !== 'refused' || this.unsaved) return;
+    this.errors = [];
+    this.status = 'untouched';
   }
 
   submit(): Promise<boolean> {
@@ -88,14 +106,6 @@ export class Form<Draft> implements FormAccess {
     }
     return outcome.ok;
   }
-}
-
-function valueAt(root: unknown, path: readonly string[]): unknown {
-  return path.reduce<unknown>(
-    (value, key) =>
-      typeof value === 'object' && value !== null ? (value as Record<string, unknown>)[key] : undefined,
-    root,
-  );
 }
 
 /** A copy of `root` that differs at one path; what lies beside the path is shared, not copied. */

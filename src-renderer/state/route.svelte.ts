@@ -1,12 +1,15 @@
 export const screens = [
+  'start',
   'trade-offs',
   'inventory',
+  'field-log',
   'tours',
   'scenarios',
   'kit-search',
   'upgrade-check',
   'stop-planner',
   'sheet',
+  'assumptions',
   'about',
 ] as const;
 export type Screen = (typeof screens)[number];

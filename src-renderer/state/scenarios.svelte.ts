@@ -1,19 +1,23 @@
-import { mostScenariosCompared, type Scenario, type ScenarioDraft } from '../../shared-types/scenario.ts';
+import { mostScenariosCompared, type Scenario } from '../../shared-types/scenario.ts';
 import type { Calls } from './calls.ts';
+import type { EditHistory } from './edit-history.svelte.ts';
+import { Form } from './form.svelte.ts';
 import { RemovableRows } from './removable-rows.svelte.ts';
 
-export class ScenariosState extends RemovableRows<Scenario, ScenarioDraft> {
+export class ScenariosState extends RemovableRows<Scenario> {
   /** Ids the rider took out of the comparison, until the window closes. */
   leftOut = $state.raw<readonly string[]>([]);
   readonly compared = $derived(
     this.rows.all.filter(({ id }) => !this.leftOut.includes(id)).slice(0, mostScenariosCompared),
   );
 
-  constructor(calls: Calls, changed: () => void) {
-    super(calls, changed, {
-      list: () => calls.ask('scenarios.list', {}),
+  constructor(calls: Calls, changed: () => void, history: EditHistory) {
+    super(calls, changed, history, {
+      list: 'scenarios',
+      all: () => calls.ask('scenarios.list', {}),
       save: (how, scenario, id) => calls[how]('scenarios.save', { id, scenario }),
-      remove: (id) => calls.ask('scenarios.remove', { id }),
+      remove: (how, id) => calls[how]('scenarios.remove', { id }),
+      form: (draft, store) => new Form(draft, { root: 'scenario', live: true, store }),
     });
   }
 

@@ -40,7 +40,11 @@ async function fillCatalogue(call: BenchCall): Promise<void> {
   const aCsv = 2500;
   for (let part = 0; part < manyItems / aCsv; part += 1) {
     const rows = Array.from({ length: aCsv }, (_, row) => kindRows[row % kindRows.length]!);
-    const { problems } = await call('items.readCsv', { text: [header, ...rows].join('\n'), store: true });
+    const { problems } = await call('items.addCsv', {
+      text: [header, ...rows].join('\n'),
+      leaveOut: [],
+      passOverErrors: false,
+    });
     if (problems.length > 0) throw new Error(JSON.stringify(problems[0]));
   }
 }

@@ -42,7 +42,7 @@ describe.skipIf(browserLeftOut)(`a rider’s first path${whyLeftOut}`, () => {
     expect(screen).toMatch(
       /Take Panel \+ buffer bank\. It carries \d+\s% more use than you plan in 90 of 100 histories/,
     );
-    expect(await page.locator('canvas').count()).toBe(2);
+    expect(await page.locator('canvas').count()).toBe(3);
   });
 
   it('adds a device, sees the margin fall, and reads it back from the CSV', async () => {
@@ -133,7 +133,7 @@ describe.skipIf(browserLeftOut)(`a rider’s first path${whyLeftOut}`, () => {
     const row = page.getByRole('row', { name: /Reading tablet/ });
     await row.getByRole('button', { name: /Retire/ }).click();
     await expect.poll(() => row.count()).toBe(0);
-    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
     await expect.poll(() => row.count()).toBe(1);
   });
 

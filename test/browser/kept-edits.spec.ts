@@ -48,12 +48,13 @@ describe.skipIf(browserLeftOut)(`an edit beside a refused field${whyLeftOut}`, (
       .getByText(/^Not stored yet: ‘Riding a day’ of Forest hills and vineyards/)
       .waitFor();
     await goTo('Inventory');
-    await undo(page, /are not stored yet: ‘Riding a day’/);
+    await page.getByText(/are not stored yet: ‘Riding a day’/).waitFor();
+    await page.getByRole('link', { name: 'See Invented demo tour' }).click();
     await page.getByRole('button', { name: 'Edit Forest hills and vineyards' }).click();
     expect(await page.getByLabel('Riding a day, h').inputValue()).toBe('99');
     await terrain(page).getByText('ridge.gpx').waitFor();
     await enter(page, 'Riding a day, h', '6');
-    await page.getByText('Stored.').waitFor();
+    await page.getByText('Stored.', { exact: true }).waitFor();
     expect(await page.getByText('Not stored yet').count()).toBe(0);
     await page.reload();
     await page.getByText(/Track, 20\s?km/).waitFor();

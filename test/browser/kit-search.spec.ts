@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
+import { demoItems } from '../../db/demo/demo.ts';
 import { browserLeftOut, whyLeftOut } from '../support/chromium.ts';
-import { riding, type Rider } from './rider.ts';
+import { ask, riding, type Rider } from './rider.ts';
 
 /** A hundred kits take seconds on any computer. */
 const longestRunMs = 60_000;
@@ -55,5 +56,26 @@ describe.skipIf(browserLeftOut)(`the kit search${whyLeftOut}`, () => {
     await page.getByText('from before the last change').waitFor();
     await search(page).press('Enter');
     await page.getByText('No kit is within your limits').waitFor({ timeout: longestRunMs });
+  });
+});
+
+describe.skipIf(browserLeftOut)(`a kit search that takes a while${whyLeftOut}`, () => {
+  const rider = riding({ histories: 200 });
+
+  it('is stopped by the rider, and shows what it had found', async () => {
+    const { page, goTo } = rider();
+    const { id: _, ...bank } = demoItems.find(({ id }) => id === 'demo-bank-10')!;
+    for (const label of ['A', 'B', 'C', 'D', 'E', 'F'])
+      await ask(page, 'items.save', { item: { ...bank, label: `Bank ${label}`, state: 'considering' } });
+    await page.reload();
+    await goTo('Kit search');
+    await page.getByText('8,192 kits before limits').waitFor();
+    await search(page).press('Enter');
+    await rowsOf(page).first().waitFor({ timeout: longestRunMs });
+    await page.getByRole('button', { name: 'Stop', exact: true }).press('Enter');
+    await page.getByText('Stopped: only part of the kits were tried').waitFor();
+    expect(await page.getByRole('progressbar').count()).toBe(0);
+    expect(await rowsOf(page).count()).toBeGreaterThan(0);
+    expect(await search(page).evaluate((button) => button === document.activeElement)).toBe(true);
   });
 });

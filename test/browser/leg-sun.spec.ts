@@ -96,8 +96,8 @@ describe.skipIf(browserLeftOut)(`the sun of a leg${whyLeftOut}`, () => {
     await enter(page, 'Height, m', '1800');
     const notes = sun.getByRole('list', { name: 'Notes on the sun of this leg' });
     await expect.poll(() => notes.innerText()).toMatch(/nearest climate station, .*\skm away/);
-    expect(await notes.innerText()).toMatch(/\sm lower than the leg/);
-    expect(await notes.innerText()).toMatch(/left outside are below freezing/);
+    await expect.poll(() => notes.innerText()).toMatch(/\sm lower than the leg/);
+    await expect.poll(() => notes.innerText()).toMatch(/left outside are below freezing/);
     await enter(page, 'Starts on', '2027-11-20');
     await expect.poll(() => notes.innerText()).toMatch(/Sun too low for a flat panel: .* times the light/);
   });

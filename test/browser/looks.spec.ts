@@ -4,12 +4,12 @@ import type { AxeResults } from 'axe-core';
 import { describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { browserLeftOut, whyLeftOut } from '../support/chromium.ts';
-import { riding } from './rider.ts';
+import { ask, riding } from './rider.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const screens = [
   ...['Inventory', 'Tours', 'Scenarios', 'Trade-offs', 'Upgrade check', 'Kit search', 'Stop planner'],
-  ...['Comparison sheet', 'About'],
+  ...['Comparison sheet', 'Field log', 'About'],
 ];
 const editors = ['#/inventory/demo-hub-3', '#/tours/demo-tour', '#/scenarios/demo-panel', '#/inventory/new'];
 
@@ -33,21 +33,6 @@ async function openFirstLeg(page: Page): Promise<void> {
   await page.getByText('local mean solar time').waitFor();
 }
 
-/** Asks a call from inside the page, as its own script would. */
-async function ask(page: Page, name: string, input: object): Promise<unknown> {
-  return page.evaluate(
-    async ([path, body]) => {
-      const response = await fetch(path!, {
-        method: 'POST',
-        headers: { 'content-type': 'application/json' },
-        body: body!,
-      });
-      return (await response.json()) as unknown;
-    },
-    [`/call/${name}`, JSON.stringify(input)],
-  );
-}
-
 describe.skipIf(browserLeftOut).each(['light', 'dark'] as const)(
   `the screens in the %s theme${whyLeftOut}`,
   (colorScheme) => {
@@ -60,6 +45,9 @@ describe.skipIf(browserLeftOut).each(['light', 'dark'] as const)(
         await settled();
         expect(await violations(page), screen).toEqual([]);
       }
+      await page.keyboard.press('?');
+      await page.getByRole('dialog', { name: 'Shortcuts' }).waitFor();
+      expect(await violations(page), 'Shortcuts').toEqual([]);
     });
 
     it('have nothing axe objects to where something is edited', async () => {

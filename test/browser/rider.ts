@@ -1,5 +1,6 @@
 import { beforeAll, beforeEach, expect } from 'vitest';
 import type { Browser, Page } from 'playwright-core';
+import type { WriteDb } from '../../src-main/catalogue/connection.ts';
 import { launchChromium } from '../support/chromium.ts';
 import { fewHistories } from '../support/demo-ground.ts';
 import { startApp } from '../support/running-app.ts';
@@ -22,6 +23,8 @@ interface RidingOptions {
   readonly colorScheme?: 'light' | 'dark';
   /** Few as a rule; null: as many as a new catalogue draws. */
   readonly histories?: number | null;
+  /** Lays more than the demo into the catalogue before the app starts. */
+  readonly prepare?: (write: WriteDb) => void;
 }
 
 /**
@@ -39,7 +42,8 @@ export function riding(options: RidingOptions = {}): () => Rider {
   });
   beforeEach(async ({ onTestFinished }) => {
     faults.length = 0;
-    const app = await startApp(options.histories === undefined ? fewHistories : options.histories);
+    const histories = options.histories === undefined ? fewHistories : options.histories;
+    const app = await startApp({ histories, prepare: options.prepare });
     onTestFinished(() => app.stop());
     const context = await browser.newContext({
       viewport: { width: 1280, height: 800 },
@@ -77,4 +81,19 @@ function riderOn(page: Page): Rider {
       return Number(figure.replace('\u2212', '-').replace(/[^-\d]/g, ''));
     },
   };
+}
+
+/** Asks a call from inside the page, as its own script would. */
+export async function ask(page: Page, name: string, input: object): Promise<unknown> {
+  return page.evaluate(
+    async ([path, body]) => {
+      const response = await fetch(path!, {
+        method: 'POST',
+        headers: { 'content-type': 'application/json' },
+        body: body!,
+      });
+      return (await response.json()) as unknown;
+    },
+    [`/call/${name}`, JSON.stringify(input)],
+  );
 }

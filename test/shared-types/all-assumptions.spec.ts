@@ -14,6 +14,9 @@ describe('allAssumptions()', () => {
         scenarioFixture('hub', { assumptions: [named('Bank'), named('Hub')] }),
       ],
     });
-    expect(allAssumptions(comparison).map(({ name }) => name)).toEqual(['Sky', 'Bank', 'Hub']);
+    const all = allAssumptions(comparison);
+    expect(all.map(({ name }) => name)).toEqual(['Sky', 'Bank', 'Hub']);
+    // What all scenarios carry is no scenario's own.
+    expect(all.map(({ usedBy }) => usedBy)).toEqual([null, null, [comparison.scenarios[1]!.label]]);
   });
 });

@@ -7,6 +7,7 @@ import {
   isoDate,
   label,
   quantity,
+  rangeAsShown,
   rangeText,
   share,
 } from '../../shared-types/field.ts';
@@ -70,6 +71,22 @@ describe('fieldMeta()', () => {
   });
   it('is undefined for a schema that is no field', () => {
     expect(fieldMeta(z.string())).toBeUndefined();
+  });
+});
+
+describe('rangeAsShown()', () => {
+  const ounces = { label: 'Mass', unit: 'oz', min: 0, max: 1705.5 };
+  it('says the range in the unit and the locale shown', () => {
+    expect(rangeAsShown('a number from 0 to 20,000 g', ounces, 'de-DE')).toBe(
+      'a number from 0 to 1.705,5 oz',
+    );
+    expect(
+      rangeAsShown('a whole number from 5 to 600 min', { label: 'Length', unit: 'min', min: 5, max: 600 }),
+    ).toBe('a whole number from 5 to 600 min');
+  });
+  it('leaves alone what is no range, or a range that the field does not know', () => {
+    expect(rangeAsShown('points with rising speed', ounces)).toBe('points with rising speed');
+    expect(rangeAsShown('a number from 0 to 9 g', { label: 'Mass' })).toBe('a number from 0 to 9 g');
   });
 });
 

@@ -12,7 +12,10 @@ async function refused(file: string, importLine: string): Promise<boolean> {
   return result?.messages.some(({ ruleId }) => ruleId === rule) ?? false;
 }
 
-describe('the layer rules', () => {
+/** The first file of a layer waits for its types. */
+const patience = { timeout: 60_000 };
+
+describe('the layer rules', patience, () => {
   it.each([
     ['src-main/model/angle.ts', "import 'node:fs';"],
     ['src-main/model/angle.ts', "import 'electron';"],

@@ -144,11 +144,23 @@ interface DialogOptions {
   readonly filters: readonly { readonly name: string; readonly extensions: readonly string[] }[];
 }
 
-/** `savePath` and `openPath` are what the rider picks; null is a dialog that was closed. */
+interface QuestionOptions {
+  readonly message: string;
+  readonly buttons: readonly string[];
+  readonly defaultId: number;
+  readonly cancelId: number;
+}
+
+/**
+ * `savePath` and `openPath` are what the rider picks; null is a dialog that was closed. `answer` is the button pressed, by
+ * its words; null is the key that closes a question.
+ */
 export const dialog = {
   savePath: null as string | null,
   openPath: null as string | null,
+  answer: null as string | null,
   asked: [] as DialogOptions[],
+  questions: [] as QuestionOptions[],
   errors: [] as string[],
   showSaveDialog(_window: unknown, options: DialogOptions) {
     dialog.asked.push(options);
@@ -158,6 +170,10 @@ export const dialog = {
     dialog.asked.push(options);
     const filePaths = dialog.openPath === null ? [] : [dialog.openPath];
     return Promise.resolve({ canceled: dialog.openPath === null, filePaths });
+  },
+  showMessageBoxSync(_window: unknown, options: QuestionOptions): number {
+    dialog.questions.push(options);
+    return dialog.answer === null ? options.cancelId : options.buttons.indexOf(dialog.answer);
   },
   showErrorBox(title: string, text: string): void {
     dialog.errors.push(`${title}: ${text}`);
@@ -214,7 +230,9 @@ export function resetElectron(): void {
   contextBridge.world.clear();
   dialog.savePath = null;
   dialog.openPath = null;
+  dialog.answer = null;
   dialog.asked = [];
+  dialog.questions = [];
   dialog.errors = [];
   Menu.shown = [];
   protocol.schemes = [];

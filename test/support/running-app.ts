@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { loadDemoIfEmpty } from '../../src-main/catalogue/demo.ts';
+import type { WriteDb } from '../../src-main/catalogue/connection.ts';
 import { openCatalogue } from '../../src-main/catalogue/open.ts';
 import { saveSettings } from '../../src-main/catalogue/settings.ts';
 import { catalogueFile } from '../../src-main/workbench/open.ts';
@@ -18,22 +19,27 @@ export interface RunningApp {
   stop(): Promise<void>;
 }
 
-/** The demo as a first start lays it, with another number of histories. */
-function layDemo(file: string, histories: number): void {
+/** What a catalogue holds before the app opens it. */
+interface LaidCatalogue {
+  /** Drawn for each comparison; null: as many as a new catalogue draws. */
+  readonly histories: number | null;
+  /** Lays more than the demo. */
+  readonly prepare?: ((write: WriteDb) => void) | undefined;
+}
+
+/** The demo as a first start lays it, with another number of histories and whatever else a test needs. */
+function layDemo(file: string, { histories, prepare }: LaidCatalogue): void {
   const catalogue = openCatalogue(file);
   loadDemoIfEmpty(catalogue.write);
-  saveSettings(catalogue.write, withHistories(histories));
+  if (histories !== null) saveSettings(catalogue.write, withHistories(histories));
+  prepare?.(catalogue.write);
   catalogue.close();
 }
 
-/**
- * Starts the built app as `npm start` does without a display, on a fresh data folder.
- *
- * @param histories drawn by it; null: as many as a new catalogue draws
- */
-export async function startApp(histories: number | null = null): Promise<RunningApp> {
+/** Starts the built app as `npm start` does without a display, on a fresh data folder. */
+export async function startApp(laid: LaidCatalogue = { histories: null }): Promise<RunningApp> {
   const dataFolder = mkdtempSync(join(tmpdir(), 'chargewright-app-'));
-  if (histories !== null) layDemo(join(dataFolder, catalogueFile), histories);
+  if (laid.histories !== null || laid.prepare !== undefined) layDemo(join(dataFolder, catalogueFile), laid);
   const host = spawn(process.execPath, ['out/main/loopback.js'], {
     cwd: root,
     env: { ...process.env, CHARGEWRIGHT_DATA: dataFolder, TZ: 'Europe/London' },

@@ -58,11 +58,14 @@ function flagOrText(text: string): boolean | string {
   return flags.get(text.toLowerCase()) ?? text;
 }
 
+const amountWithCode = /^(.*[\d.,])\s*([a-z]{3})$/i;
+
+/** An amount in the currency of the file, or one with its own code: `120 USD`. */
 function moneyOf(text: string, style: CellStyle): { minor: number | string; currency: string } {
-  const amount = numberOrText(text, style);
-  return typeof amount === 'number'
-    ? fromMajor(amount, style.currency)
-    : { minor: amount, currency: style.currency };
+  const [, own, code] = amountWithCode.exec(text) ?? [];
+  const currency = code?.toUpperCase() ?? style.currency;
+  const amount = numberOrText(own ?? text, style);
+  return typeof amount === 'number' ? fromMajor(amount, currency) : { minor: amount, currency };
 }
 
 /** `pd:30 bc-1.2:7.5` in pairs; a half that is missing is an empty text, for the schema to refuse. */

@@ -54,7 +54,7 @@ export function problemsOfPlace(
 }
 
 /** The column that fills the field, or a part of it, or the field that this one is a part of. */
-function columnOfPath(path: string, columns: Columns): string {
+export function columnOfPath(path: string, columns: Columns): string {
   const named = Object.entries(columns);
   const filling = named.find(([, column]) => path === column.path || path.startsWith(`${column.path}.`));
   const within = named.find(([, column]) => column.path.startsWith(`${path}.`));
@@ -68,7 +68,7 @@ function sourceOf(name: string, columns: Columns, cells: FilledCells): string {
 }
 
 /** The schema counts minor units; a CSV has an amount as people write it. */
-function amountsAllowed(currency: string): string {
+export function amountsAllowed(currency: string): string {
   const { min = 0, max = 0 } = fieldMeta(money.shape.minor) ?? {};
   const [least, most] = [min, max].map((minor) => toMajor({ minor, currency }).toLocaleString('en'));
   return `an amount from ${least ?? ''} to ${most ?? ''} ${currency}`;

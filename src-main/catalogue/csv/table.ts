@@ -1,10 +1,8 @@
 import Papa from 'papaparse';
-import type { CsvProblem } from '../../../shared-types/contract.ts';
+import { mostCsvLines, type CsvProblem } from '../../../shared-types/contract.ts';
+import { formulaStart } from '../../../shared-types/formula-start.ts';
 import { columnNames } from './columns.ts';
 import type { FilledCells } from './row-draft.ts';
-
-/** More things than a rider owns; a longer file is another kind of file. */
-export const mostCsvRows = 5000;
 
 export interface CsvRow {
   /** As a spreadsheet numbers it: the header is 1, and a line break inside quotes starts no new one. */
@@ -15,6 +13,8 @@ export interface CsvRow {
 export interface CsvTable {
   readonly rows: readonly CsvRow[];
   readonly decimalComma: boolean;
+  /** What is wrong with single lines, which are not among the rows. */
+  readonly lineProblems: readonly CsvProblem[];
   /** When there are any, the rows are not worth reading. */
   readonly problems: readonly CsvProblem[];
 }
@@ -22,17 +22,19 @@ export interface CsvTable {
 export function readTable(text: string): CsvTable {
   const delimiter = delimiterOf(text);
   // One row beyond header and limit is enough to know that the limit is passed.
-  const { data, errors } = Papa.parse<string[]>(text, { delimiter, preview: mostCsvRows + 2 });
+  const { data, errors } = Papa.parse<string[]>(text, { delimiter, preview: mostCsvLines + 2 });
   const [header = [], ...body] = data;
   const names = header.map((name) => name.trim().toLowerCase());
   const problems = headerProblems(text, names);
   const decimalComma = delimiter !== ',';
-  if (problems.length > 0) return { rows: [], decimalComma, problems };
-  const bodyProblems = [...errors.map(quoteProblem), ...lengthProblems(body), ...strayCells(names, body)];
+  if (problems.length > 0) return { rows: [], decimalComma, lineProblems: [], problems };
+  const lineProblems = strayCells(names, body);
+  const astray = new Set(lineProblems.map(({ line }) => line));
   return {
-    rows: body.flatMap((cells, index) => rowOf(names, cells, index)),
+    rows: body.flatMap((cells, index) => rowOf(names, cells, index)).filter(({ line }) => !astray.has(line)),
     decimalComma,
-    problems: bodyProblems,
+    lineProblems,
+    problems: [...errors.map(quoteProblem), ...lengthProblems(body)],
   };
 }
 
@@ -70,12 +72,12 @@ function quoteProblem(error: Papa.ParseError): CsvProblem {
 }
 
 function lengthProblems(body: readonly string[][]): CsvProblem[] {
-  if (body.length <= mostCsvRows) return [];
+  if (body.length <= mostCsvLines) return [];
   return [
     problem(
-      mostCsvRows + 2,
+      mostCsvLines + 2,
       '',
-      `Allowed are at most ${mostCsvRows.toLocaleString('en')} lines below the header.`,
+      `Allowed are at most ${mostCsvLines.toLocaleString('en')} lines below the header.`,
     ),
   ];
 }
@@ -84,16 +86,28 @@ function strayCells(names: readonly string[], body: readonly string[][]): CsvPro
   return body.flatMap((cells, index) => {
     const stray = cells.findIndex((cell, at) => cell.trim() !== '' && (names[at] ?? '') === '');
     if (stray === -1) return [];
-    return [problem(index + 2, '', `The cell "${cells[stray] ?? ''}" stands under no column name.`)];
+    return [
+      problem(
+        index + 2,
+        '',
+        `The cell "${cells[stray] ?? ''}" stands under no column name. A text or a number with a comma in it needs quotation marks where commas part the columns.`,
+      ),
+    ];
   });
 }
 
 /** Rows with nothing in them are passed over, but counted. */
 function rowOf(names: readonly string[], cells: readonly string[], index: number): CsvRow[] {
   const filled = names
-    .map((name, at) => [name, (cells[at] ?? '').trim()] as const)
+    .map((name, at) => [name, cellText(cells[at] ?? '')] as const)
     .filter(([, text]) => text !== '');
   return filled.length === 0 ? [] : [{ line: index + 2, cells: new Map(filled) }];
+}
+
+/** Without the apostrophe by which a CSV keeps a spreadsheet from running a text as a formula. */
+function cellText(cell: string): string {
+  const text = cell.trim();
+  return text.startsWith("'") && formulaStart.test(text.slice(1)) ? text.slice(1).trim() : text;
 }
 
 function problem(line: number, column: string, message: string): CsvProblem {

@@ -1,4 +1,5 @@
 import { BrowserWindow } from 'electron';
+import { askBeforeLeaving } from './leaving.ts';
 
 /** Size in device-independent pixels: the smallest is what the widest table needs beside the navigation. */
 const size = { width: 1280, height: 800, minWidth: 1024, minHeight: 700 };
@@ -22,6 +23,7 @@ export function createWindow(preload: string): BrowserWindow {
       spellcheck: false,
     },
   });
+  askBeforeLeaving(window);
   window.once('ready-to-show', () => window.show());
   return window;
 }

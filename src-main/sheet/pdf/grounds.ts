@@ -1,5 +1,5 @@
 import type { Column, Content } from 'pdfmake/interfaces';
-import { allAssumptions } from '../../../shared-types/all-assumptions.ts';
+import { allAssumptions, basisWords } from '../../../shared-types/all-assumptions.ts';
 import { allLegNotes } from '../../../shared-types/all-leg-notes.ts';
 import type { Assumption, Comparison } from '../../../shared-types/comparison.ts';
 import { bar, bare, barColumnWidthPt, ink, riderText, section, size } from './look.ts';
@@ -8,19 +8,13 @@ const columnGapPt = 14;
 const mostAssumptionsKept = 40;
 const mostCautionsKept = 12;
 const mostNotesKept = 12;
-const basisWords: Readonly<Record<Assumption['basis'], string>> = {
-  label: 'label value',
-  measured: 'measured',
-  default: 'default',
-  rider: 'rider’s own',
-};
 
 function assumptionLine({ name, value, basis, source }: Assumption): Content {
   return {
     text: [
       riderText(`${name} `),
       riderText(value, { bold: true }),
-      riderText(` (${basisWords[basis]}; ${source})`, { color: ink.quiet }),
+      riderText(` (${basisWords[basis].toLowerCase()}; ${source})`, { color: ink.quiet }),
     ],
     margin: [0, 0, 0, 1],
   };

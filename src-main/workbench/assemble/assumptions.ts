@@ -10,6 +10,7 @@ import { chargeFromDegC, chargeToDegC } from '../../model/storage/charging-tempe
 import { usableShare } from '../../model/storage/cold.ts';
 import { deviceEfficiencyIn, type DeviceModel } from '../../model/storage/device.ts';
 import { taperStart } from '../../model/storage/taper.ts';
+import { judgeAssumptions, lifeAssumptions } from './judge-assumptions.ts';
 import { ofKind, type CarriedItem } from './kit.ts';
 import { placementWords } from './placement-words.ts';
 import { hubAssumptions, rideAssumptions } from './ride-assumptions.ts';
@@ -21,8 +22,9 @@ import type { TourModel } from './tour.ts';
 export function sharedAssumptions(
   { tour, places, timeline }: TourModel,
   devices: readonly DeviceModel[],
-  { sky, risk }: Pick<Settings, 'sky' | 'risk'>,
+  settings: Pick<Settings, 'sky' | 'risk' | 'money' | 'frontLoad' | 'currency'>,
 ): readonly Assumption[] {
+  const { sky, risk } = settings;
   const stations = [...new Set(places.map(({ station }) => station.place))].join(', ');
   return [
     ...skyAssumptions(tour, stations, sky),
@@ -64,6 +66,7 @@ export function sharedAssumptions(
     },
     ...rideAssumptions(tour),
     ...devices.map((device) => deviceAssumption(device, timeline)),
+    ...judgeAssumptions(settings),
     { name: 'Step', value: `${decimal(timeline.stepHours * 60)} min`, basis: 'rider', source: 'settings' },
   ];
 }
@@ -85,6 +88,8 @@ export function kitAssumptions(scenario: Scenario, lines: readonly CarriedItem[]
     ...cellAssumptions(scenario),
     ...ofKind(lines, 'panel').flatMap(({ item }) => [panelAssumption(item), placementAssumption(scenario)]),
     ...hubAssumptions(lines, scenario.rules),
+    ...ofKind(lines, 'wall-charger').map(({ item }) => chargerAssumption(item)),
+    ...lifeAssumptions(lines),
   ];
 }
 
@@ -148,6 +153,16 @@ function panelAssumption({
     value: `${decimal(ratedW, 1)} W × ${inPercent(regulatorEfficiency)} regulator`,
     basis: 'label',
     source: 'rating at 1000 W/m²',
+  };
+}
+
+function chargerAssumption({ label, totalW, outputs }: ItemOf<'wall-charger'>): Assumption {
+  const ports = outputs.map(({ powerW }) => `${decimal(powerW, 1)} W`).join(' and ');
+  return {
+    name: label,
+    value: `${decimal(totalW, 1)} W together from ports of ${ports}`,
+    basis: 'label',
+    source: 'rating',
   };
 }
 

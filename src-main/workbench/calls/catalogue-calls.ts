@@ -1,7 +1,7 @@
 import type { Handlers } from '../../../shared-types/contract.ts';
 import { failure, success, type Outcome } from '../../../shared-types/outcome.ts';
-import { readItemCsv } from '../../catalogue/item-csv.ts';
-import { addItems, listItems, saveItem, setItemState } from '../../catalogue/items.ts';
+import { putItemsBack, removeItems } from '../../catalogue/item-removal.ts';
+import { listItems, saveItem, setItemState, setItemStates } from '../../catalogue/items.ts';
 import type { OpenedCatalogue } from '../../catalogue/open.ts';
 import { listScenarios, removeScenario, saveScenario } from '../../catalogue/scenarios.ts';
 import { saveSettings } from '../../catalogue/settings.ts';
@@ -17,7 +17,9 @@ type CatalogueCalls = Pick<
   | 'items.list'
   | 'items.save'
   | 'items.setState'
-  | 'items.readCsv'
+  | 'items.remove'
+  | 'items.putBack'
+  | 'items.setStates'
   | 'tours.list'
   | 'tours.save'
   | 'tours.remove'
@@ -38,13 +40,10 @@ export function catalogueCalls({ read, write }: OpenedCatalogue): CatalogueCalls
     'items.save': ({ id, item }) => listed(() => saveItem(write, item, id)),
     'items.setState': ({ id, state }) =>
       withStorageOutcome(() => found(setItemState(write, id, state), 'item')),
-    'items.readCsv': ({ text, store }) =>
-      withStorageOutcome(() => {
-        const { drafts, problems } = readItemCsv(text, settingsOf(read).currency);
-        const preview = drafts.map((draft, index) => ({ ...draft, id: `line-${index + 1}` }));
-        const added = store && problems.length === 0 ? addItems(write, drafts) : preview;
-        return success({ added, problems });
-      }),
+    'items.remove': ({ ids }) => withStorageOutcome(() => removeItems(write, ids)),
+    'items.putBack': ({ items }) => listed(() => putItemsBack(write, items)),
+    'items.setStates': ({ changes }) =>
+      withStorageOutcome(() => found(setItemStates(write, changes), 'item')),
     'tours.list': () => listed(() => listTours(read)),
     'tours.save': ({ id, tour }) =>
       withStorageOutcome(() => tourFaults(tour, stations()) ?? saveTour(write, tour, id)),

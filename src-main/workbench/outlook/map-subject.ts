@@ -42,7 +42,10 @@ export function figuresKey({ ground, leg, scenarios }: MapSubject): string {
   return JSON.stringify([tour, leg, scenarios, items, figureSettings(settings), sunScale]);
 }
 
-type FigureSettings = Omit<Settings, 'preferences' | 'theme' | 'tourId'>;
+type FigureSettings = Omit<
+  Settings,
+  'preferences' | 'theme' | 'units' | 'numberFormat' | 'letterKeys' | 'tourId'
+>;
 
 function figureSettings({
   currency,

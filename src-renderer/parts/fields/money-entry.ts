@@ -9,7 +9,7 @@ import {
 } from '../../../shared-types/money.ts';
 
 /** The platform has decimals for every well-formed code and throws on any other. */
-function isCode(currency: string): boolean {
+export function isCode(currency: string): boolean {
   return currencyCode.safeParse(currency).success;
 }
 
@@ -23,11 +23,6 @@ export function noAmountIn(currency: string): Money {
   return { minor: Number.NaN, currency };
 }
 
-/** An emptied field keeps no amount: it is refused when stored, and says what is allowed. */
-export function withMajor(value: Money, major: number): Money {
-  return isCode(value.currency) ? fromMajor(major, value.currency) : { ...value, minor: Number.NaN };
-}
-
 /** The same amount in another currency: nothing is converted, only the code was wrong. */
 export function inCurrency(value: Money, typed: string): Money {
   const currency = typed.trim().toUpperCase();
@@ -35,8 +30,8 @@ export function inCurrency(value: Money, typed: string): Money {
   return fromMajor(toMajor(value), currency);
 }
 
-export function amountAllowed(currency: string): string {
+export function amountAllowed(currency: string, locale?: string): string {
   const mostMinor = money.shape.minor.maxValue ?? 0;
   const most = isCode(currency) ? mostMinor / 10 ** minorDigits(currency) : mostMinor;
-  return rangeText({ label: '', min: 0, max: most, unit: currency });
+  return rangeText({ label: '', min: 0, max: most, unit: currency }, false, locale);
 }

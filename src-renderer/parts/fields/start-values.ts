@@ -5,7 +5,8 @@
 
 type Values = Readonly<Record<string, unknown>>;
 
-const usualCellV = 3.7;
+/** Lithium cells of most banks and phones, V. */
+export const usualCellV = 3.7;
 
 const usual: Readonly<Record<string, Values>> = {
   activity: { ridingW: 0.5, stopW: 0.5, eveningW: 0.5, nightW: 0 },

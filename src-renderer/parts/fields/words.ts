@@ -14,6 +14,9 @@ const groupLabels: Readonly<Record<string, string>> = {
   output: 'Outlet',
   outputs: 'Outlets',
   use: 'Use',
+  energy: 'Through the meter',
+  before: 'Before',
+  after: 'After',
   power: 'Power',
   points: 'Measured curve',
   measuredDeliverableWh: 'Measured delivery',
@@ -58,6 +61,10 @@ export function entryName(key: string, place: number): string {
 }
 
 const optionLabels: Readonly<Record<string, string>> = {
+  share: 'Per cent',
+  lights: 'Lights lit',
+  'meter-wh': 'Watt-hours',
+  'meter-mah': 'Milliampere-hours',
   wh: 'Watt-hours',
   mah: 'Milliampere-hours',
   activity: 'By activity',

@@ -1,6 +1,6 @@
 /** As long as a label may be. */
 const longestLabel = 80;
-const ending = ', copy';
+const ending = ' (copy)';
 
 /** The label of a copy, cut where the ending would make it too long. */
 export function copyLabel(label: string): string {

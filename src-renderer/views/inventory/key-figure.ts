@@ -1,6 +1,7 @@
-import { labelWh, type DeviceUse, type Item } from '../../../shared-types/item.ts';
+import { labelWh, type DeviceUse, type ItemDraft } from '../../../shared-types/item.ts';
 import type { HubPower } from '../../../shared-types/hub-item.ts';
 import { percent, wattHours, withUnit } from '../../../shared-types/figures.ts';
+import { display } from '../../state/display.svelte.ts';
 
 function watts(value: number, locale?: string): string {
   return withUnit(value, 'W', { digits: 2, locale });
@@ -17,23 +18,34 @@ function powerText(power: HubPower, locale?: string): string {
   return `measured at the ${power.readAt}, up to ${watts(most, locale)}`;
 }
 
+const hardSpace = '\u00a0';
+
+/** `74 Wh label, 61 Wh measured`, each half kept on one line. */
+function besideMeasured(
+  promised: number,
+  by: string,
+  measured: { readonly value: number } | null,
+  text: (value: number) => string,
+): string {
+  const first = `${text(promised)}${hardSpace}${by}`;
+  return measured === null ? first : `${first}, ${text(measured.value)}${hardSpace}measured`;
+}
+
 /** The one line of figures by which a rider tells two items of a kind apart. */
-export function keyFigure(item: Item, locale?: string): string {
+export function keyFigure(item: ItemDraft, locale?: string): string {
   switch (item.kind) {
     case 'device':
       return `${wattHours(labelWh(item.capacity), locale)}, ${useText(item.use, locale)}`;
     case 'bank':
-      return item.measuredDeliverableWh === null
-        ? `${wattHours(labelWh(item.capacity), locale)} on the label`
-        : `${wattHours(item.measuredDeliverableWh.value, locale)} measured`;
+      return besideMeasured(labelWh(item.capacity), 'label', item.measuredDeliverableWh, (wh) =>
+        wattHours(wh, locale),
+      );
     case 'panel':
-      return item.measuredRatedW === null
-        ? `${watts(item.ratedW, locale)} rated`
-        : `${watts(item.measuredRatedW.value, locale)} measured`;
+      return besideMeasured(item.ratedW, 'rated', item.measuredRatedW, (w) => watts(w, locale));
     case 'generator-hub':
       return powerText(item.power, locale);
     case 'converter':
-      return `${percent(item.efficiency, { locale })}, from ${withUnit(item.startSpeedKmh, 'km/h', { locale })}`;
+      return `${percent(item.efficiency, { locale })}, from ${display.speed(item.startSpeedKmh, { locale })}`;
     case 'wall-charger':
       return `${watts(item.totalW, locale)}, ${item.outputs.length === 1 ? '1 port' : `${item.outputs.length} ports`}`;
     case 'accessory':

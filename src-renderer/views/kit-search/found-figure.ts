@@ -1,5 +1,5 @@
 import { fieldMeta } from '../../../shared-types/field.ts';
-import { grams, moneyText, withUnit } from '../../../shared-types/figures.ts';
+import { moneyText } from '../../../shared-types/figures.ts';
 import type { FoundKit, KitSearchResult } from '../../../shared-types/kit-search.ts';
 import { toMajor } from '../../../shared-types/money.ts';
 import { method, type Method } from '../../../shared-types/scenario.ts';
@@ -7,27 +7,17 @@ import { axisLooks } from '../../parts/charts/axis-looks.ts';
 import type { Drawing, Series } from '../../parts/charts/drawing.ts';
 import type { Figure } from '../../parts/charts/figure.ts';
 import type { Palette } from '../../parts/charts/palette.ts';
-import { lookOf, type Marker } from '../../parts/marks/looks.ts';
+import { marginRadius, pointStyles } from '../../parts/charts/point-looks.ts';
+import { lookOf } from '../../parts/marks/looks.ts';
+import { display } from '../../state/display.svelte.ts';
 import { atLeast, finding, kitLine } from './search-words.ts';
-
-const pointStyles: Readonly<Record<Marker, 'circle' | 'rectRot' | 'rect' | 'triangle'>> = {
-  circle: 'circle',
-  diamond: 'rectRot',
-  square: 'rect',
-  triangle: 'triangle',
-};
-
-/** Radius of a mark, px: a kit that just carries the plan, and what a margin of 100 points adds. */
-const plainRadius = 5;
-const radiusAFactor = 3;
-const leastRadius = 3;
 
 /** What found kits cost and weigh; the larger the mark, the more margin. */
 export function foundFigure(result: KitSearchResult, currency: string, locale?: string): Figure {
   const methods = methodsIn(result.kits);
   return {
     title: finding(result, locale),
-    subtitle: `Grams by price to buy, ${currency}; the larger the mark, the more energy margin.`,
+    subtitle: `Mass carried, ${display.unit('g')}, by price to buy, ${currency}; the larger the mark, the more energy margin.`,
     fileName: 'kit-search',
     legend: methods.map((name) => ({
       label: wordsOf(name),
@@ -36,12 +26,18 @@ export function foundFigure(result: KitSearchResult, currency: string, locale?: 
       dash: [],
     })),
     table: () => ({
-      columns: ['Kit', `To buy, ${currency}`, 'g', 'Front, g', 'Margin, points'],
+      columns: [
+        'Kit',
+        `To buy, ${currency}`,
+        display.unit('g'),
+        `Front, ${display.unit('g')}`,
+        'Margin, points',
+      ],
       rows: result.kits.map((kit) => [
         kitLine(kit),
         toMajor(kit.toBuy),
-        kit.grams,
-        kit.frontWheelGrams,
+        display.value(kit.grams, 'g'),
+        display.value(kit.frontWheelGrams, 'g'),
         // Rungs of whole points, kept as binary fractions.
         Math.round(kit.margin.value * 100),
       ]),
@@ -71,7 +67,7 @@ function drawKits(kits: readonly FoundKit[], currency: string, palette: Palette,
       interaction: { mode: 'nearest', intersect: true },
       scales: {
         x: { ...axes.x, type: 'linear', title: title(`To buy, ${currency}`) },
-        y: { ...axes.y, title: title('Carried, g') },
+        y: { ...axes.y, title: title(`Carried, ${display.unit('g')}`) },
       },
       plugins: {
         tooltip: {
@@ -87,7 +83,7 @@ function drawKits(kits: readonly FoundKit[], currency: string, palette: Palette,
 
 function labelOf(kit: FoundKit | undefined, locale?: string): string {
   if (kit === undefined) return '';
-  return `${kitLine(kit)}: ${moneyText(kit.toBuy, locale)}, ${grams(kit.grams, locale)}, ${withUnit(kit.frontWheelGrams, 'g in front', { locale })}, ${atLeast(kit, locale)}`;
+  return `${kitLine(kit)}: ${moneyText(kit.toBuy, locale)}, ${display.mass(kit.grams, { locale })}, ${display.mass(kit.frontWheelGrams, { locale })} in front, ${atLeast(kit, locale)}`;
 }
 
 function seriesOf(name: Method, kits: readonly FoundKit[], palette: Palette): Series {
@@ -95,10 +91,10 @@ function seriesOf(name: Method, kits: readonly FoundKit[], palette: Palette): Se
   return {
     type: 'line',
     label: wordsOf(name),
-    data: kits.map((kit) => ({ x: toMajor(kit.toBuy), y: kit.grams })),
+    data: kits.map((kit) => ({ x: toMajor(kit.toBuy), y: display.value(kit.grams, 'g') })),
     showLine: false,
     pointStyle: pointStyles[look.marker],
-    pointRadius: kits.map(({ margin }) => Math.max(leastRadius, plainRadius + radiusAFactor * margin.value)),
+    pointRadius: kits.map(({ margin }) => marginRadius(margin.value)),
     pointHoverRadius: 9,
     pointBackgroundColor: palette(look.colour),
     pointBorderColor: palette('--sheet'),

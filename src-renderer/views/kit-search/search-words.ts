@@ -1,5 +1,6 @@
-import { formatNumber, grams, moneyText, percent, withUnit } from '../../../shared-types/figures.ts';
+import { formatNumber, moneyText, percent, withUnit } from '../../../shared-types/figures.ts';
 import { marginLadder, type FoundKit, type KitSearchResult } from '../../../shared-types/kit-search.ts';
+import { display } from '../../state/display.svelte.ts';
 
 /** `at least +30 %`: margins are told by steps. */
 export function atLeast({ margin }: Pick<FoundKit, 'margin'>, locale?: string): string {
@@ -21,7 +22,7 @@ export function finding({ kits, complete }: KitSearchResult, locale?: string): s
   const carrying = kits.filter(({ margin }) => margin.value >= 0);
   if (carrying.length === 0) return `${found}; none carries the plan`;
   const lightest = carrying.reduce((a, b) => (b.grams < a.grams ? b : a));
-  const figures = `${grams(lightest.grams, locale)} and costs ${moneyText(lightest.toBuy, locale)}`;
+  const figures = `${display.mass(lightest.grams, { locale })} and costs ${moneyText(lightest.toBuy, locale)}`;
   return `${found}; the lightest that carries the plan weighs ${figures}`;
 }
 

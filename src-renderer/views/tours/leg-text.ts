@@ -1,6 +1,7 @@
 import { fieldMeta } from '../../../shared-types/field.ts';
 import { terrainClass, type Leg, type Place } from '../../../shared-types/tour.ts';
-import { formatNumber, withUnit } from '../../../shared-types/figures.ts';
+import { formatNumber } from '../../../shared-types/figures.ts';
+import { display } from '../../state/display.svelte.ts';
 
 export function placeText(place: Place, locale?: string): string {
   if (place.as === 'station') return place.station;
@@ -15,7 +16,7 @@ function degrees(value: number, positive: string, negative: string, locale?: str
 export function terrainText({ terrain }: Pick<Leg, 'terrain'>, locale?: string): string {
   if (terrain.as === 'track') {
     const { distanceKm, ascentM } = terrain.track;
-    return `Track, ${withUnit(distanceKm, 'km', { locale })}, ${formatNumber(ascentM, { locale })}\u00a0m up`;
+    return `Track, ${display.distance(distanceKm, { locale })}, ${display.height(ascentM, { locale })} up`;
   }
   return fieldMeta(terrainClass)?.choices?.[terrain.terrainClass] ?? terrain.terrainClass;
 }

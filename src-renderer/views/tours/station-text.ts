@@ -1,5 +1,6 @@
-import { withUnit, type NumberStyle } from '../../../shared-types/figures.ts';
-import { heightText, type StationSeen } from '../../../shared-types/station-notes.ts';
+import type { NumberStyle } from '../../../shared-types/figures.ts';
+import type { StationSeen } from '../../../shared-types/station-notes.ts';
+import { display } from '../../state/display.svelte.ts';
 
 /** A climate station as seen from a leg, with its country. */
 export interface SeenStation extends StationSeen {
@@ -19,8 +20,12 @@ export function distanceText(km: number, higherM: number, locale?: Locale): stri
 }
 
 function distanceTexts(km: number, higherM: number, than: string, locale: Locale): readonly string[] {
-  const away = Math.round(km) === 0 ? [] : [`${withUnit(km, 'km', { locale })} away`];
+  const away = Math.round(km) === 0 ? [] : [`${display.distance(km, { locale })} away`];
   return hasDifference(higherM) ? [...away, `${heightText(higherM, locale)}${than}`] : away;
+}
+
+function heightText(higherM: number, locale: Locale): string {
+  return `${display.height(Math.abs(higherM), { locale })} ${higherM > 0 ? 'higher' : 'lower'}`;
 }
 
 /** Whether there is a difference in height to speak of, and it is known. */

@@ -1,6 +1,8 @@
-import { criteria, type Criterion } from '../../../shared-types/settings.ts';
+import type { Criterion } from '../../../shared-types/settings.ts';
+import { criterionLabel } from '../../parts/text/criterion-label.ts';
+import { display } from '../../state/display.svelte.ts';
 
-/** The unit in which a knob shows its bounds; null for money, which is in the rider's currency. */
+/** The unit in which the bounds of a knob are kept, shares as they are shown; null for money, which is in the rider's currency. */
 const units: Readonly<Record<Criterion, string | null>> = {
   cost: null,
   grams: 'g',
@@ -17,9 +19,11 @@ export function knobUnit(criterion: Criterion, currency: string): string {
 
 /** A criterion with its unit, unless its label says what is counted. */
 export function nameWithUnit(criterion: Criterion, currency: string): string {
-  const { label } = criteria[criterion];
+  const label = criterionLabel(criterion);
   const saysUnit = criterion === 'minutesLost' || criterion === 'daysWithoutWall';
-  return saysUnit ? label : `${label}, ${knobUnit(criterion, currency)}`;
+  if (saysUnit) return label;
+  const unit = knobUnit(criterion, currency);
+  return `${label}, ${unit === 'g' ? display.unit(unit) : unit}`;
 }
 
 const percentPerShare = 100;

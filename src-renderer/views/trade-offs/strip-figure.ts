@@ -1,7 +1,8 @@
 import type { Comparison, ScenarioResult } from '../../../shared-types/comparison.ts';
-import { amount, formatNumber, marginFigure } from '../../../shared-types/figures.ts';
+import { amount, marginFigure } from '../../../shared-types/figures.ts';
 import { countedCriteria, type Criterion, type Preferences } from '../../../shared-types/settings.ts';
 import { extraText } from '../../../shared-types/standing-words.ts';
+import { display } from '../../state/display.svelte.ts';
 import { costQualifiers, gramsQualifiers, marginQualifiers, wallQualifiers } from './qualifiers.ts';
 
 /** A criterion with a strip of its own; the risk has its own cell, counted or not. */
@@ -39,11 +40,11 @@ const figures: Readonly<Record<StripCriterion, Figures>> = {
     qualifiers: costQualifiers(cost, locale),
   }),
   grams: ({ values, legs }, _, locale) => ({
-    figure: formatNumber(values.grams, { locale }),
+    figure: display.figure(values.grams, 'g', { locale }),
     qualifiers: gramsQualifiers(legs, locale),
   }),
   frontWheelGrams: ({ values }, _, locale) => ({
-    figure: formatNumber(values.frontWheelGrams, { locale }),
+    figure: display.figure(values.frontWheelGrams, 'g', { locale }),
     qualifiers: [],
   }),
   margin: (scenario, comparison, locale) => ({

@@ -1,13 +1,7 @@
 import type { BeforeAfter, Upgrade, UpgradeOnTour, UpgradeQuestion } from '../../../shared-types/upgrade.ts';
-import {
-  formatNumber,
-  grams,
-  marginFigure,
-  moneyText,
-  wattHours,
-  withUnit,
-} from '../../../shared-types/figures.ts';
+import { formatNumber, marginFigure, moneyText, wattHours, withUnit } from '../../../shared-types/figures.ts';
 import { flatCount } from '../../../shared-types/history-words.ts';
+import { display } from '../../state/display.svelte.ts';
 
 /** A figure before and after a change, and what lies between. */
 export interface Change {
@@ -78,8 +72,8 @@ export function nightsChange({ wallNights: { before, after } }: UpgradeOnTour, l
 }
 
 export function gramsChange(change: BeforeAfter, locale?: string): string {
-  const difference = withUnit(change.after - change.before, 'g', { signed: true, locale });
-  return `${difference}, from ${grams(change.before, locale)} to ${grams(change.after, locale)}`;
+  const difference = display.mass(change.after - change.before, { signed: true, locale });
+  return `${difference}, from ${display.mass(change.before, { locale })} to ${display.mass(change.after, { locale })}`;
 }
 
 /** `84 EUR: 90 EUR to buy less 6 EUR of resale`. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { itemDraft } from '../../../shared-types/item.ts';
+import { itemDraft, type ItemDraft } from '../../../shared-types/item.ts';
 import { readItemCsv } from '../../../src-main/catalogue/item-csv.ts';
 import { addItems, listItems } from '../../../src-main/catalogue/items.ts';
 import { opened } from './temporary-catalogue.ts';
@@ -14,6 +14,10 @@ function phoneWith(column: string, text: string): string {
   const columns = phoneHeader.split(',');
   const cells = phoneRow.split(',').map((cell, index) => (columns[index] === column ? text : cell));
   return `${phoneHeader}\n${cells.join(',')}`;
+}
+
+function itemsIn(text: string, currency = euro): ItemDraft[] {
+  return readItemCsv(text, currency).lines.map(({ item }) => item);
 }
 
 function problems(text: string): string[] {
@@ -32,7 +36,7 @@ describe('readItemCsv() of a file that is no inventory', () => {
     expect(problems(text)).toEqual([
       expect.stringMatching(/^1 : This is not an inventory CSV: its first line/),
     ]);
-    expect(readItemCsv(text, euro).drafts).toEqual([]);
+    expect(itemsIn(text)).toEqual([]);
   });
 });
 
@@ -97,8 +101,8 @@ describe('readItemCsv() of a bad cell', () => {
 
   it('tells every cell in error and keeps the good lines', () => {
     const text = 'kind,label,mass_g,quantity\naccessory,Cable,30,1\naccessory,,-1,1.5\naccessory,Strap,20,2';
-    const { drafts, problems: found } = readItemCsv(text, euro);
-    expect(drafts.map((draft) => draft.label)).toEqual(['Cable', 'Strap']);
+    const { lines, problems: found } = readItemCsv(text, euro);
+    expect(lines.map(({ item }) => item.label)).toEqual(['Cable', 'Strap']);
     expect(found.map(({ line, column }) => [line, column])).toEqual([
       [3, 'label'],
       [3, 'quantity'],
@@ -173,16 +177,18 @@ describe('readItemCsv() of a bad cell', () => {
     ]);
   });
 
-  it('tells a cell that stands under no column', () => {
-    expect(problems('kind,label,mass_g\naccessory,Cable, long,30')).toEqual([
-      '2 : The cell "30" stands under no column name.',
+  it('tells a cell that stands under no column, and reads the other lines', () => {
+    const text = 'kind,label,mass_g\naccessory,Cable, long,30\naccessory,Strap,20';
+    expect(problems(text)).toEqual([
+      expect.stringMatching(/^2 : The cell "30" stands under no column name\. .* needs quotation marks/),
     ]);
+    expect(itemsIn(text)).toMatchObject([{ label: 'Strap' }]);
   });
 
   it('stops at more lines than an inventory has', () => {
-    const lines = Array.from({ length: 5001 }, () => 'accessory,Cable,30');
+    const lines = Array.from({ length: 10_001 }, () => 'accessory,Cable,30');
     expect(problems(['kind,label,mass_g', ...lines].join('\n'))).toEqual([
-      '5002 : Allowed are at most 5,000 lines below the header.',
+      '10002 : Allowed are at most 10,000 lines below the header.',
     ]);
   });
 });
@@ -197,11 +203,11 @@ generator-hub,Hub,460,,,,,,,,3,
 converter,Converter,90,,,,,bc-1.2,5,,,
 wall-charger,Charger,95,,,,pd:30,,,,,30
 accessory,Cable,30,,,,,,,,,`;
-    const { drafts, problems: found } = readItemCsv(text, euro);
+    const { lines, problems: found } = readItemCsv(text, euro);
     expect(found).toEqual([]);
     const price = { minor: 0, currency: euro };
     const common = { state: 'owned', quantity: 1, price, lifeYears: null, resale: null, notes: '' };
-    expect(drafts).toEqual([
+    expect(lines.map(({ item }) => item)).toEqual([
       {
         kind: 'device',
         label: 'Lamp',
@@ -295,39 +301,37 @@ accessory,Cable,30,,,,,,,,,`;
   it('takes every figure a line gives over the default', () => {
     const text = `kind,label,state,quantity,mass_g,price,life_years,resale,mount,notes,capacity_mah,cell_v,measured_wh,measured_on,health,input_standard,input_w,input_cable,outputs,efficiency_in,efficiency_out,charges_while_serving,standby_w,self_discharge_pct_per_month,lights
 Bank,"20 Ah bank, 18 W in",Considering,2,350,44.95,3.5,10,frame,light grey,20000,3.7,60,2026-03-14,0.95,PD,18,C-5A,pd:20,0.9,0.8,Yes,0.05,3,5`;
-    expect(readItemCsv(text, euro)).toEqual({
-      problems: [],
-      drafts: [
-        {
-          kind: 'bank',
-          label: '20 Ah bank, 18 W in',
-          state: 'considering',
-          quantity: 2,
-          massG: 350,
-          price: { minor: 4495, currency: euro },
-          lifeYears: 3.5,
-          resale: { minor: 1000, currency: euro },
-          mount: 'frame',
-          notes: 'light grey',
-          capacity: { as: 'mah', mAh: 20000, cellV: 3.7 },
-          measuredDeliverableWh: { value: 60, on: '2026-03-14' },
-          health: 0.95,
-          input: { standard: 'pd', powerW: 18, cable: 'c-5a' },
-          outputs: [{ standard: 'pd', powerW: 20 }],
-          efficiencyIn: 0.9,
-          efficiencyOut: 0.8,
-          chargesWhileServing: true,
-          standbyW: 0.05,
-          selfDischargePctPerMonth: 3,
-          lights: 5,
-        },
-      ],
-    });
+    expect(problems(text)).toEqual([]);
+    expect(itemsIn(text)).toEqual([
+      {
+        kind: 'bank',
+        label: '20 Ah bank, 18 W in',
+        state: 'considering',
+        quantity: 2,
+        massG: 350,
+        price: { minor: 4495, currency: euro },
+        lifeYears: 3.5,
+        resale: { minor: 1000, currency: euro },
+        mount: 'frame',
+        notes: 'light grey',
+        capacity: { as: 'mah', mAh: 20000, cellV: 3.7 },
+        measuredDeliverableWh: { value: 60, on: '2026-03-14' },
+        health: 0.95,
+        input: { standard: 'pd', powerW: 18, cable: 'c-5a' },
+        outputs: [{ standard: 'pd', powerW: 20 }],
+        efficiencyIn: 0.9,
+        efficiencyOut: 0.8,
+        chargesWhileServing: true,
+        standbyW: 0.05,
+        selfDischargePctPerMonth: 3,
+        lights: 5,
+      },
+    ]);
   });
 
   it('takes a life and a resale by themselves, and refuses those that cannot be', () => {
     const text = 'kind,label,mass_g,life_years,resale\naccessory,Strap,30,2,\naccessory,Cable,30,,1.5';
-    expect(readItemCsv(text, euro).drafts).toMatchObject([
+    expect(itemsIn(text)).toMatchObject([
       { lifeYears: 2, resale: null },
       { lifeYears: null, resale: { minor: 150, currency: euro } },
     ]);
@@ -339,7 +343,7 @@ Bank,"20 Ah bank, 18 W in",Considering,2,350,44.95,3.5,10,frame,light grey,20000
 
   it('takes the extra draw of a device that is charged in use', () => {
     const text = `${phoneHeader},plugged_w\n${phoneRow},0.4`;
-    expect(readItemCsv(text, euro).drafts).toMatchObject([{ pluggedW: 0.4 }]);
+    expect(itemsIn(text)).toMatchObject([{ pluggedW: 0.4 }]);
   });
 
   it('takes a byte order mark, semicolons and decimal commas', () => {
@@ -347,14 +351,16 @@ Bank,"20 Ah bank, 18 W in",Considering,2,350,44.95,3.5,10,frame,light grey,20000
       .replaceAll(',', ';')
       .replace('3.85', '3,85')
       .concat(';"warm, dry"\r\n');
-    const { drafts, problems: found } = readItemCsv(text, euro);
+    const { lines, problems: found } = readItemCsv(text, euro);
     expect(found).toEqual([]);
-    expect(drafts).toMatchObject([{ capacity: { as: 'mah', mAh: 4500, cellV: 3.85 }, notes: 'warm, dry' }]);
+    expect(lines.map(({ item }) => item)).toMatchObject([
+      { capacity: { as: 'mah', mAh: 4500, cellV: 3.85 }, notes: 'warm, dry' },
+    ]);
   });
 
   it('takes decimal commas in outlets and curves too', () => {
     const text = 'kind;label;mass_g;power_curve\ngenerator-hub;Hub;460;5:0,6 15:3 30:5,25';
-    expect(readItemCsv(text, euro).drafts).toMatchObject([
+    expect(itemsIn(text)).toMatchObject([
       {
         power: {
           points: [
@@ -375,19 +381,20 @@ Bank,"20 Ah bank, 18 W in",Considering,2,350,44.95,3.5,10,frame,light grey,20000
 
   it('keeps line breaks and quotes inside a quoted cell', () => {
     const text = 'kind,label,mass_g,notes\naccessory,"Cable, 1 m",30,"first ""line""\nsecond"';
-    expect(readItemCsv(text, euro).drafts).toMatchObject([
-      { label: 'Cable, 1 m', notes: 'first "line"\nsecond' },
-    ]);
+    expect(itemsIn(text)).toMatchObject([{ label: 'Cable, 1 m', notes: 'first "line"\nsecond' }]);
   });
 
   it('takes tabs, capitals and blanks in the header', () => {
     const text = 'Kind\tLabel\tMass_g \t\naccessory\tCable\t30\t';
-    expect(readItemCsv(text, euro)).toMatchObject({ drafts: [{ label: 'Cable', massG: 30 }], problems: [] });
+    expect(readItemCsv(text, euro)).toMatchObject({
+      lines: [{ line: 2, item: { label: 'Cable', massG: 30 } }],
+      problems: [],
+    });
   });
 
   it('counts money in the minor units of its currency', () => {
     const text = 'kind,label,mass_g,price\naccessory,Cable,30,1200';
-    const amounts = ['EUR', 'JPY'].map((currency) => readItemCsv(text, currency).drafts[0]?.price);
+    const amounts = ['EUR', 'JPY'].map((currency) => itemsIn(text, currency)[0]?.price);
     // ISO 4217: a euro has 2 decimals, a yen none.
     expect(amounts).toEqual([
       { minor: 120_000, currency: 'EUR' },
@@ -395,12 +402,24 @@ Bank,"20 Ah bank, 18 W in",Considering,2,350,44.95,3.5,10,frame,light grey,20000
     ]);
   });
 
+  it('takes an amount with a currency of its own', () => {
+    const text = 'kind,label,mass_g,price,resale\naccessory,Cable,30,12.50 usd,1200JPY';
+    expect(itemsIn(text)).toMatchObject([
+      { price: { minor: 1250, currency: 'USD' }, resale: { minor: 1200, currency: 'JPY' } },
+    ]);
+  });
+
+  it('leaves off the apostrophe that keeps a spreadsheet from running a text', () => {
+    const text = "kind,label,mass_g,notes\naccessory,'=Cable,30,'tis short";
+    expect(itemsIn(text)).toMatchObject([{ label: '=Cable', notes: "'tis short" }]);
+  });
+
   it('reads a header alone as an empty inventory', () => {
-    expect(readItemCsv('kind,label,mass_g\n', euro)).toEqual({ drafts: [], problems: [] });
+    expect(readItemCsv('kind,label,mass_g\n', euro)).toEqual({ lines: [], problems: [] });
   });
 
   it('gives drafts that the schema and the catalogue take', () => {
-    const { drafts } = readItemCsv(`${phoneHeader}\n${phoneRow}\n${phoneRow}`, euro);
+    const drafts = itemsIn(`${phoneHeader}\n${phoneRow}\n${phoneRow}`);
     const { read, write } = opened();
     expect(drafts.every((draft) => itemDraft.safeParse(draft).success)).toBe(true);
     const added = addItems(write, drafts);

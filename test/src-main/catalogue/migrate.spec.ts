@@ -58,7 +58,7 @@ describe('migrate()', () => {
 
   it('brings an empty file to the newest version', () => {
     const db = migratedTo(newestVersion(migrations));
-    expect(schemaVersion(db)).toBe(180);
+    expect(schemaVersion(db)).toBe(210);
     expect(tablesOf(db)).toContain('criterion_scales');
   });
 
@@ -66,7 +66,7 @@ describe('migrate()', () => {
     const db = migratedTo(newestVersion(migrations));
     const before = tablesOf(db);
     migrate(db, migrations);
-    expect([schemaVersion(db), tablesOf(db)]).toEqual([180, before]);
+    expect([schemaVersion(db), tablesOf(db)]).toEqual([210, before]);
   });
 
   it('makes strict tables only', () => {

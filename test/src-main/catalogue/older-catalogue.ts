@@ -82,6 +82,9 @@ const oldScales = {
 export const oldSettings: Settings = {
   currency: 'CHF',
   theme: 'dark',
+  units: 'metric',
+  numberFormat: 'system',
+  letterKeys: true,
   tourId: 'old-tour',
   stepMinutes: '30',
   sky: usualSky,

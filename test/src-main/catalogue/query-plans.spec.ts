@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { demoItems, demoScenarios, demoSettings, demoTours } from '../../../db/demo/demo.ts';
 import type { WriteDb } from '../../../src-main/catalogue/connection.ts';
+import { putItemsBack, removeItems } from '../../../src-main/catalogue/item-removal.ts';
 import { findItem, listItems, saveItem, setItemState } from '../../../src-main/catalogue/items.ts';
 import {
   findScenario,
@@ -8,8 +9,11 @@ import {
   removeScenario,
   saveScenario,
 } from '../../../src-main/catalogue/scenarios.ts';
+import { keepEstimate, listKeptEstimates } from '../../../src-main/catalogue/reading-estimates.ts';
+import { listReadings, removeReading, saveReading } from '../../../src-main/catalogue/readings.ts';
 import { readSettings, saveSettings } from '../../../src-main/catalogue/settings.ts';
 import { findTour, listTours, removeTour, saveTour } from '../../../src-main/catalogue/tours.ts';
+import { someEstimate, someReadings } from './some-readings.ts';
 import { openedDemo } from './temporary-catalogue.ts';
 
 /** The same catalogue, noting every statement that is prepared on it. */
@@ -35,9 +39,14 @@ function statementsUsed(write: WriteDb): string[] {
   for (const { id, ...scenario } of demoScenarios) saveScenario(db, scenario, id);
   saveSettings(db, demoSettings);
   setItemState(db, 'demo-phone', 'owned');
-  for (const read of [listItems, listTours, listScenarios, readSettings]) read(db);
+  for (const reading of someReadings) saveReading(db, reading);
+  keepEstimate(db, someEstimate);
+  for (const read of [listItems, listTours, listScenarios, listReadings, listKeptEstimates, readSettings])
+    read(db);
   for (const find of [findItem, findTour, findScenario]) find(db, 'demo');
-  for (const remove of [removeTour, removeScenario]) remove(db, 'gone');
+  putItemsBack(db, [{ id: 'a-copy', item: demoItems[0]! }]);
+  removeItems(db, ['a-copy']);
+  for (const remove of [removeTour, removeScenario, removeReading]) remove(db, 'gone');
   return [...statements];
 }
 
@@ -65,6 +74,8 @@ describe('the statements of the repositories', () => {
     expect(walking.sort()).toEqual([
       'SELECT * FROM criterion_scales',
       'SELECT * FROM items ORDER BY label COLLATE NOCASE, id',
+      'SELECT * FROM kept_estimates ORDER BY item_id, measure',
+      'SELECT * FROM readings ORDER BY taken_on DESC, rowid DESC',
       'SELECT * FROM scenarios ORDER BY label COLLATE NOCASE, id',
       'SELECT * FROM tours ORDER BY label COLLATE NOCASE, id',
     ]);
@@ -75,6 +86,7 @@ describe('the statements of the repositories', () => {
     const plan = planOf(write, 'DELETE FROM items WHERE id = ?');
     expect(plan).toMatch(/SEARCH scenario_kit USING .*INDEX scenario_kit_by_item/);
     expect(plan).toMatch(/SEARCH tour_left_at_home USING .*INDEX tour_left_at_home_by_item/);
+    expect(plan).toMatch(/SEARCH readings USING .*INDEX readings_by_item/);
   });
 
   it.each(['items', 'tours', 'scenarios'])('list %s along the index of labels', (table) => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { z } from 'zod';
+import { keptEstimate } from '../../../shared-types/field-log.ts';
 import { frontLoad } from '../../../shared-types/front-load.ts';
 import { itemKinds, deviceUse } from '../../../shared-types/item.ts';
 import { hubPower } from '../../../shared-types/hub-item.ts';
@@ -8,13 +9,18 @@ import { limits } from '../../../shared-types/limits.ts';
 import { moneySettings } from '../../../shared-types/money-settings.ts';
 import { money } from '../../../shared-types/money.ts';
 import { port } from '../../../shared-types/port.ts';
+import { readingKinds } from '../../../shared-types/reading.ts';
 import { placement, scenarioDraft } from '../../../shared-types/scenario.ts';
 import { preferences, risk, sky } from '../../../shared-types/settings.ts';
+import { storeState } from '../../../shared-types/stop-plan.ts';
 import { bicycle, dayStop, nights, tourDraft } from '../../../shared-types/tour.ts';
 import { trackProfile } from '../../../shared-types/track.ts';
 import type { WriteDb } from '../../../src-main/catalogue/connection.ts';
 import { saveItem } from '../../../src-main/catalogue/items.ts';
+import { keepEstimate } from '../../../src-main/catalogue/reading-estimates.ts';
+import { saveReading } from '../../../src-main/catalogue/readings.ts';
 import { saveTour } from '../../../src-main/catalogue/tours.ts';
+import { someEstimate, someReadings } from './some-readings.ts';
 import { randomItem, randomTour } from './random-drafts.ts';
 import { opened, openedDemo } from './temporary-catalogue.ts';
 
@@ -39,6 +45,9 @@ const curvePoint = curve.shape.points.element;
 const scale = preferences.shape.cost;
 const { shape: ahead } = frontLoad.shape.ahead;
 const { shape: ownShare } = frontLoad.shape.ownShare;
+
+const [stateShare, stateLit] = storeState.options;
+const [meterWh, meterMAh] = readingKinds.delivery.shape.energy.options;
 
 const fieldOfColumn: Readonly<Record<string, z.ZodNumber>> = {
   'items.quantity': accessory.shape.quantity,
@@ -128,6 +137,18 @@ const fieldOfColumn: Readonly<Record<string, z.ZodNumber>> = {
   'scenario_placements.camp_from_h': placement.shape.campFromH,
   'scenario_placements.camp_to_h': placement.shape.campToH,
   'scenario_kit.quantity': scenarioDraft.shape.kit.element.shape.quantity,
+  'readings.before_share': stateShare.shape.share,
+  'readings.before_lit': stateLit.shape.lit,
+  'readings.after_share': stateShare.shape.share,
+  'readings.after_lit': stateLit.shape.lit,
+  'readings.counted_wh': meterWh.shape.wh,
+  'readings.counted_mah': meterMAh.shape.mAh,
+  'readings.meter_v': meterMAh.shape.volts,
+  'readings.hours': readingKinds.use.shape.hours,
+  'kept_estimates.value': keptEstimate.shape.value,
+  'kept_estimates.low': keptEstimate.shape.low,
+  'kept_estimates.high': keptEstimate.shape.high,
+  'kept_estimates.readings': keptEstimate.shape.readings,
   'settings.sky_persistence': sky.shape.persistence,
   'settings.sky_histories': sky.shape.histories,
   'settings.sky_seed': sky.shape.seed,
@@ -159,7 +180,7 @@ const fieldOfColumn: Readonly<Record<string, z.ZodNumber>> = {
 
 /** Numbers that are no field of a draft: places in a list, months, the one row of settings, a flag, a choice. */
 const otherNumbers =
-  /(\.|_)position$|^leg_radiation\.month$|^settings\.(id|step_min|limit_by_air)$|^criterion_scales\.counted$|^banks\.charges_while_serving$|^accessories\.for_hub$/;
+  /(\.|_)position$|^leg_radiation\.month$|^settings\.(id|step_min|limit_by_air|letter_keys)$|^criterion_scales\.counted$|^banks\.charges_while_serving$|^accessories\.for_hub$/;
 
 function numberColumns(db: WriteDb): string[] {
   const sql = `SELECT t.name || '.' || c.name FROM pragma_table_list t, pragma_table_info(t.name) c
@@ -174,6 +195,8 @@ function everyTableFilled(): WriteDb {
   const hubs = fc.sample(randomItem('generator-hub'), sample);
   for (const draft of hubs) saveItem(write, draft);
   for (const draft of fc.sample(randomTour(['demo-phone']), sample)) saveTour(write, draft);
+  for (const draft of someReadings) saveReading(write, draft);
+  keepEstimate(write, someEstimate);
   return write;
 }
 
@@ -216,6 +239,9 @@ describe('raw SQL is refused', () => {
     ['a currency in small letters', "UPDATE items SET price_currency = 'eur'"],
     ['a currency of four letters', "UPDATE items SET price_currency = 'EURO'"],
     ['a resale without its currency', 'UPDATE items SET resale_minor = 500, resale_currency = NULL'],
+    ['an unknown system of units', "UPDATE settings SET units = 'nautical'"],
+    ['letter keys neither on nor off', 'UPDATE settings SET letter_keys = 2'],
+    ['an unknown number format', "UPDATE settings SET number_format = 'tlh'"],
     ['a night priced in small letters', "UPDATE settings SET wall_night_currency = 'eur'"],
     ['an id in capitals', "UPDATE items SET id = 'Cables' WHERE id = 'demo-cables'"],
     ['an id that starts with a hyphen', "UPDATE items SET id = '-x' WHERE id = 'demo-cables'"],

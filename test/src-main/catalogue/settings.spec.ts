@@ -38,6 +38,9 @@ describe('saveSettings()', () => {
       ...demoSettings,
       currency: 'JPY',
       theme: 'dark',
+      units: 'imperial',
+      numberFormat: 'de-CH',
+      letterKeys: false,
       stepMinutes: '60',
       tourId: null,
     } as const;

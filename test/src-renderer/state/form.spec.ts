@@ -89,6 +89,38 @@ describe('Form', () => {
     expect([form.isStored('massG'), form.isStored('input')]).toEqual([true, true]);
   });
 
+  it('holds something unsaved while a value is refused, on its way or half entered', async () => {
+    const { form, answers } = formWith(true);
+    expect(form.unsaved).toBe(false);
+    form.set('massG', 5);
+    expect(form.unsaved).toBe(true);
+    answers[0]!(success(null));
+    await settle();
+    expect(form.unsaved).toBe(false);
+    form.place('massG', Number.NaN);
+    expect(form.unsaved).toBe(true);
+  });
+
+  it('adopts what was stored elsewhere, and keeps what is refused', async () => {
+    const { form, answers } = formWith(true);
+    form.set('massG', -5);
+    answers[0]!(refusal);
+    await settle();
+    const stored = { label: 'Telephone', massG: 190, input: { powerW: 18 }, outputs: [] };
+    form.adopt(stored);
+    expect([form.at('label'), form.at('massG'), form.status]).toEqual(['Telephone', -5, 'refused']);
+    expect(form.errorAt('massG')).not.toBeNull();
+  });
+
+  it('takes a refusal away with the value it was for', async () => {
+    const { form, answers } = formWith(true);
+    form.set('massG', -5);
+    answers[0]!(refusal);
+    await settle();
+    form.adopt({ label: 'Phone', massG: -5, input: { powerW: 18 }, outputs: [{ powerW: 5 }, { powerW: 7 }] });
+    expect([form.unsaved, form.errors, form.status]).toEqual([false, [], 'untouched']);
+  });
+
   it('tells how the last change fares once that is known', async () => {
     const { form, answers } = formWith(true);
     expect(await form.settled()).toBe('untouched');

@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { Calls } from '../../../src-renderer/state/calls.ts';
 import { draftOf } from '../../../src-renderer/state/draft-of.ts';
 import { InventoryState } from '../../../src-renderer/state/inventory.svelte.ts';
+import { EditHistory } from '../../../src-renderer/state/edit-history.svelte.ts';
 import { NoticesState } from '../../../src-renderer/state/notices.svelte.ts';
 import { FakeWorkbench } from '../support/fake-workbench.ts';
 
@@ -17,7 +18,11 @@ describe('InventoryState', () => {
     workbench = new FakeWorkbench();
     notices = new NoticesState();
     changes = 0;
-    inventory = new InventoryState(new Calls(workbench.invoke, notices), () => changes++);
+    inventory = new InventoryState(
+      new Calls(workbench.invoke, notices),
+      () => changes++,
+      new EditHistory(notices),
+    );
     await inventory.load();
   });
 
@@ -81,21 +86,57 @@ describe('InventoryState', () => {
 
   it('stores nothing of a file that is only looked at', async () => {
     const outcome = await inventory.readCsv('one\ntwo');
-    expect(outcome.ok && outcome.value.added.length).toBe(2);
+    expect(outcome.ok && outcome.value.lines.length).toBe(2);
     expect(changes).toBe(0);
     expect(workbench.catalogue.items).toHaveLength(inventory.rows.all.length);
   });
 
+  const everyLine = { leaveOut: [], passOverErrors: false };
+
   it('adds nothing of a file with a line in error', async () => {
     const before = inventory.rows.all.length;
-    await inventory.storeCsv('one\nbad');
+    await inventory.addCsv({ text: 'one\nbad', ...everyLine });
     expect([inventory.rows.all.length, changes]).toEqual([before, 0]);
   });
 
   it('adds all items of a good file', async () => {
     const before = inventory.rows.all.length;
-    await inventory.storeCsv('one\ntwo');
+    await inventory.addCsv({ text: 'one\ntwo', ...everyLine });
     expect([inventory.rows.all.length, changes]).toEqual([before + 2, 1]);
     expect(notices.shown).toMatchObject([{ text: 'Added 2 items from the file.' }]);
+  });
+
+  it('changes nothing when all of several are in that state already', async () => {
+    await inventory.moveAll(new Set([phone]), 'owned');
+    expect([notices.shown, changes]).toEqual([[], 0]);
+  });
+
+  it('moves several with one notice, and takes all of them back to where each was', async () => {
+    const panel = inventory.rows.all.find(({ state }) => state === 'considering')!.id;
+    await inventory.moveAll(new Set([phone, panel]), 'retired');
+    expect([stored(phone)?.state, stored(panel)?.state, changes]).toEqual(['retired', 'retired', 1]);
+    expect(notices.shown).toMatchObject([{ text: 'Retired 2 items.' }]);
+    notices.undo(notices.shown[0]!.id);
+    await settle();
+    expect([stored(phone)?.state, stored(panel)?.state]).toEqual(['owned', 'considering']);
+    expect(inventory.rows.find(panel)?.state).toBe('considering');
+  });
+
+  it('sorts by another column upwards, and by the same one the other way', () => {
+    inventory.sortBy('massG');
+    expect(inventory.sort).toEqual({ by: 'massG', direction: 'ascending' });
+    inventory.sortBy('massG');
+    expect(inventory.sort.direction).toBe('descending');
+    inventory.sortBy('label');
+    expect(inventory.sort).toEqual({ by: 'label', direction: 'ascending' });
+  });
+
+  it('tells where a CSV was saved', async () => {
+    await inventory.saveCsv([phone]);
+    await inventory.saveCsvTemplate();
+    expect(notices.shown.map(({ text }) => text)).toEqual([
+      'Saved as a folder/inventory.csv.',
+      'Saved as a folder/inventory-template.csv.',
+    ]);
   });
 });

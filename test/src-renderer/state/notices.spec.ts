@@ -40,6 +40,14 @@ describe('NoticesState', () => {
     expect(texts()).toEqual([]);
   });
 
+  it('withdraws what would take back a change of this, and nothing else', () => {
+    notices.tell('Removed a leg.', () => undefined, { subject: 'tours/gulf' });
+    notices.tell('Retired Phone.', () => undefined, { subject: 'items/phone' });
+    notices.tell('Saved the sheet.');
+    notices.withdraw('tours/gulf');
+    expect(texts()).toEqual(['Retired Phone.', 'Saved the sheet.']);
+  });
+
   it('leaves an undo standing longer than plain news', () => {
     notices.tell('Added a bank.');
     notices.tell('Removed a tour.', () => undefined);

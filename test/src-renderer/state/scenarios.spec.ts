@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { mostScenariosCompared } from '../../../shared-types/scenario.ts';
 import { Calls } from '../../../src-renderer/state/calls.ts';
 import { draftOf } from '../../../src-renderer/state/draft-of.ts';
+import { EditHistory } from '../../../src-renderer/state/edit-history.svelte.ts';
 import { NoticesState } from '../../../src-renderer/state/notices.svelte.ts';
 import { ScenariosState } from '../../../src-renderer/state/scenarios.svelte.ts';
 import { startingScenario } from '../../../src-renderer/views/scenarios/new-scenario.ts';
@@ -16,7 +17,11 @@ describe('ScenariosState', () => {
   beforeEach(async () => {
     notices = new NoticesState();
     changes = 0;
-    scenarios = new ScenariosState(new Calls(new FakeWorkbench().invoke, notices), () => changes++);
+    scenarios = new ScenariosState(
+      new Calls(new FakeWorkbench().invoke, notices),
+      () => changes++,
+      new EditHistory(notices),
+    );
     await scenarios.load();
   });
 

@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Settings } from '../../../shared-types/settings.ts';
 import { Calls } from '../../../src-renderer/state/calls.ts';
+import { EditHistory } from '../../../src-renderer/state/edit-history.svelte.ts';
 import { NoticesState } from '../../../src-renderer/state/notices.svelte.ts';
 import { SettingsState } from '../../../src-renderer/state/settings.svelte.ts';
 import { FakeWorkbench } from '../support/fake-workbench.ts';
@@ -8,13 +9,18 @@ import { FakeWorkbench } from '../support/fake-workbench.ts';
 describe('SettingsState', () => {
   let workbench: FakeWorkbench;
   let taken: { now: Settings; before: Settings | null }[];
+  let history: EditHistory;
   let settings: SettingsState;
   beforeEach(async () => {
     vi.useFakeTimers();
     workbench = new FakeWorkbench();
     taken = [];
-    settings = new SettingsState(new Calls(workbench.invoke, new NoticesState()), (now, before) =>
-      taken.push({ now, before }),
+    const notices = new NoticesState();
+    history = new EditHistory(notices);
+    settings = new SettingsState(
+      new Calls(workbench.invoke, notices),
+      (now, before) => taken.push({ now, before }),
+      history,
     );
     await settings.load();
   });
@@ -28,7 +34,11 @@ describe('SettingsState', () => {
   });
 
   it('stores nothing before it has been read', async () => {
-    const unread = new SettingsState(new Calls(workbench.invoke, new NoticesState()), () => undefined);
+    const unread = new SettingsState(
+      new Calls(workbench.invoke, new NoticesState()),
+      () => undefined,
+      history,
+    );
     expect((await unread.save({ theme: 'dark' })).ok).toBe(false);
     expect(workbench.count('settings.save')).toBe(0);
   });

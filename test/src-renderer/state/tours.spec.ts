@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { Calls } from '../../../src-renderer/state/calls.ts';
 import { draftOf } from '../../../src-renderer/state/draft-of.ts';
+import { EditHistory } from '../../../src-renderer/state/edit-history.svelte.ts';
 import { NoticesState } from '../../../src-renderer/state/notices.svelte.ts';
 import { ToursState } from '../../../src-renderer/state/tours.svelte.ts';
 import { startingTour } from '../../../src-renderer/views/tours/new-tour.ts';
@@ -17,7 +18,7 @@ describe('ToursState', () => {
     workbench = new FakeWorkbench();
     notices = new NoticesState();
     changes = 0;
-    tours = new ToursState(new Calls(workbench.invoke, notices), () => changes++);
+    tours = new ToursState(new Calls(workbench.invoke, notices), () => changes++, new EditHistory(notices));
     await tours.load();
     await tours.add(startingTour('2027-06-01'));
     changes = 0;

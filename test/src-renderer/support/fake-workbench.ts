@@ -7,10 +7,13 @@ import type { Settings } from '../../../shared-types/settings.ts';
 import type { Tour } from '../../../shared-types/tour.ts';
 import { demoItems, demoScenarios, demoSettings, demoTours } from '../../../db/demo/demo.ts';
 import { fakeComparison, fakeScores } from './fake-comparison.ts';
+import { fakeCsv } from './fake-csv.ts';
 import { fakeLegRide } from './fake-leg-ride.ts';
 import { fakeLegSun } from './fake-leg-sun.ts';
 import { fakeKits } from './fake-kits.ts';
 import { fakeMaps } from './fake-map.ts';
+import { fakeStart } from './fake-start.ts';
+import { fakeReadings } from './fake-readings.ts';
 import { fakeStops } from './fake-stops.ts';
 import { fakeSwings } from './fake-swings.ts';
 import { fakeTracks } from './fake-tracks.ts';
@@ -79,19 +82,27 @@ function handlersOf(held: Catalogue, runs: Runs): Handlers {
       if (item === undefined) return failure('not-found', 'There is no such item.');
       return put(held.items, { ...item, state });
     },
-    'items.readCsv': ({ text, store }) => {
-      const added = text
-        .split('\n')
-        .filter((line) => line !== '' && line !== 'bad')
-        .map((label): Item => ({ ...held.items[0]!, id: fresh(), label }));
-      const problems = text
-        .split('\n')
-        .flatMap((line, i) =>
-          line === 'bad' ? [{ line: i + 1, column: 'label', message: 'not good' }] : [],
-        );
-      if (store && problems.length === 0) held.items.push(...added);
-      return success({ added, problems });
+    'items.remove': ({ ids }) => {
+      const carrying = held.scenarios.find(({ kit }) => kit.some(({ itemId }) => ids.includes(itemId)));
+      if (carrying !== undefined) return failure('in-use', `The scenario ${carrying.label} carries it.`);
+      const removed = held.items.filter(({ id }) => ids.includes(id));
+      held.items = held.items.filter(({ id }) => !ids.includes(id));
+      return success(removed);
     },
+    'items.putBack': ({ items }) => {
+      const back = items.map(({ id, item }): Item => ({ ...item, id }));
+      for (const item of back) put(held.items, item);
+      return success(back);
+    },
+    'items.setStates': ({ changes }) => {
+      const moved = changes.map(({ id, state }) => ({
+        ...held.items.find((item) => item.id === id)!,
+        state,
+      }));
+      for (const item of moved) put(held.items, item);
+      return success(moved);
+    },
+    ...fakeCsv(held, fresh),
     'tours.list': () => success([...held.tours]),
     'tours.save': ({ id = fresh(), tour }) => put(held.tours, { ...tour, id }),
     'tours.remove': ({ id }) => take(held.tours, id),
@@ -134,6 +145,8 @@ function handlersOf(held: Catalogue, runs: Runs): Handlers {
     ...fakeKits(),
     ...fakeUpgrade(held),
     ...fakeStops(held),
+    ...fakeReadings(held),
+    ...fakeStart(held, fresh),
     'sheet.save': ({ format }) =>
       success({
         as: 'download',

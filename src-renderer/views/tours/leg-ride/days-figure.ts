@@ -6,6 +6,7 @@ import type { Drawing } from '../../../parts/charts/drawing.ts';
 import type { Figure } from '../../../parts/charts/figure.ts';
 import type { LegendEntry } from '../../../parts/charts/legend.ts';
 import type { Palette } from '../../../parts/charts/palette.ts';
+import { display } from '../../../state/display.svelte.ts';
 import { needLabel, needText } from './need.ts';
 
 const hubLabel = 'The hub';
@@ -21,8 +22,14 @@ export function daysFigure(ride: Ridden, hub: LegHub, locale?: string): Figure {
     fileName: 'hub-by-day',
     legend,
     table: () => ({
-      columns: ['Date', 'Hub at the plug, Wh', `${needLabel}, Wh`, 'Distance, km', 'Speed, km/h'],
-      rows: ride.days.map(({ date, hubWh, km, speedKmh }) => [date, hubWh, ride.needWhADay, km, speedKmh]),
+      columns: [
+        ...['Date', 'Hub at the plug, Wh', `${needLabel}, Wh`],
+        ...[`Distance, ${display.unit('km')}`, `Speed, ${display.unit('km/h')}`],
+      ],
+      rows: ride.days.map(({ date, hubWh, km, speedKmh }) => [
+        ...[date, hubWh, ride.needWhADay],
+        ...[display.value(km, 'km'), display.value(speedKmh, 'km/h')],
+      ]),
     }),
     draw: (palette) => drawDays(ride, palette, locale),
   };

@@ -1,10 +1,11 @@
-import { formatNumber, withUnit } from '../../../../shared-types/figures.ts';
+import { withUnit } from '../../../../shared-types/figures.ts';
 import type { TrackProfile } from '../../../../shared-types/track.ts';
 import { axisLooks } from '../../../parts/charts/axis-looks.ts';
 import type { Drawing, Point, Series } from '../../../parts/charts/drawing.ts';
 import type { Figure } from '../../../parts/charts/figure.ts';
 import type { LegendEntry } from '../../../parts/charts/legend.ts';
 import { faded, type Palette } from '../../../parts/charts/palette.ts';
+import { display } from '../../../state/display.svelte.ts';
 
 const heightLabel = 'Height';
 const legend: readonly LegendEntry[] = [{ label: heightLabel, colour: '--wall', mark: 'line', dash: [] }];
@@ -15,29 +16,33 @@ export function elevationFigure(track: TrackProfile, locale?: string): Figure | 
   if (track.heightsM.length === 0) return null;
   return {
     title: elevationFinding(track, locale),
-    subtitle: `${track.name}: height along the way, m by km, smoothed.`,
+    subtitle: `${track.name}: height along the way, ${display.unit('m')} by ${display.unit('km')}, smoothed.`,
     fileName: 'elevation-profile',
     legend,
     table: () => ({
-      columns: ['Distance, km', `${heightLabel}, m`],
-      rows: profileOf(track).map(({ x, y }) => [x, Math.round(y)]),
+      columns: [`Distance, ${display.unit('km')}`, `${heightLabel}, ${display.unit('m')}`],
+      rows: shownProfile(track).map(({ x, y }) => [x, Math.round(y)]),
     }),
     draw: (palette) => drawElevation(track, palette, locale),
   };
 }
 
 export function elevationFinding({ heightsM, ascentM, descentM }: TrackProfile, locale?: string): string {
-  const highest = withUnit(Math.max(...heightsM), 'm', { locale });
-  if (withUnit(Math.min(...heightsM), 'm', { locale }) === highest) return `Level at ${highest}`;
-  const lowest = formatNumber(Math.min(...heightsM), { locale });
-  const up = withUnit(ascentM, 'm', { locale });
-  return `Between ${lowest} and ${highest}, ${up} up and ${withUnit(descentM, 'm', { locale })} down`;
+  const highest = display.height(Math.max(...heightsM), { locale });
+  if (display.height(Math.min(...heightsM), { locale }) === highest) return `Level at ${highest}`;
+  const lowest = display.figure(Math.min(...heightsM), 'm', { locale });
+  const up = display.height(ascentM, { locale });
+  return `Between ${lowest} and ${highest}, ${up} up and ${display.height(descentM, { locale })} down`;
 }
 
 /** The heights over their distance, km: they stand at equal distances from start to end. */
 export function profileOf({ heightsM, distanceKm }: TrackProfile): readonly Point[] {
   const steps = Math.max(1, heightsM.length - 1);
   return heightsM.map((y, place) => ({ x: (place / steps) * distanceKm, y }));
+}
+
+function shownProfile(track: TrackProfile): readonly Point[] {
+  return profileOf(track).map(({ x, y }) => ({ x: display.value(x, 'km'), y: display.value(y, 'm') }));
 }
 
 function drawElevation(track: TrackProfile, palette: Palette, locale?: string): Drawing {
@@ -52,8 +57,8 @@ function drawElevation(track: TrackProfile, palette: Palette, locale?: string): 
           ...axes.x,
           type: 'linear',
           min: 0,
-          max: track.distanceKm,
-          title: { display: true, text: 'km', color: palette('--soft') },
+          max: display.value(track.distanceKm, 'km'),
+          title: { display: true, text: display.unit('km'), color: palette('--soft') },
           ticks: { ...axes.x.ticks, includeBounds: false },
         },
         y: { ...axes.y, grace: '10%' },
@@ -61,8 +66,9 @@ function drawElevation(track: TrackProfile, palette: Palette, locale?: string): 
       plugins: {
         tooltip: {
           callbacks: {
-            title: ([item]) => withUnit(item?.parsed.x ?? Number.NaN, 'km', { digits: 1, locale }),
-            label: ({ parsed }) => withUnit(parsed.y ?? Number.NaN, 'm', { locale }),
+            title: ([item]) =>
+              withUnit(item?.parsed.x ?? Number.NaN, display.unit('km'), { digits: 1, locale }),
+            label: ({ parsed }) => withUnit(parsed.y ?? Number.NaN, display.unit('m'), { locale }),
           },
         },
       },
@@ -74,7 +80,7 @@ function heightArea(track: TrackProfile, colour: string): Series {
   return {
     type: 'line',
     label: heightLabel,
-    data: [...profileOf(track)],
+    data: [...shownProfile(track)],
     parsing: false,
     normalized: true,
     pointRadius: 0,

@@ -1,6 +1,7 @@
 import { formatNumber, percent, wattHours, withUnit } from '../../../../shared-types/figures.ts';
 import type { LegHub, LegRide, RidePower } from '../../../../shared-types/leg-ride.ts';
 import type { Fact } from '../../../parts/fact.ts';
+import { display } from '../../../state/display.svelte.ts';
 import { needLabel, needText } from './need.ts';
 
 /** Less than this is not worth a line, share of the riding time. */
@@ -21,7 +22,7 @@ export function rideFacts(ride: LegRide, locale?: string): readonly Fact[] {
 function hubFacts(hub: LegHub, days: number, locale?: string): readonly Fact[] {
   const { meanW, startSpeedKmh, aboveStartShare, shortDays } = hub;
   const above = percent(aboveStartShare, { locale });
-  const start = startSpeedKmh === null ? '' : `, ${withUnit(startSpeedKmh, 'km/h', { digits: 1, locale })}`;
+  const start = startSpeedKmh === null ? '' : `, ${display.speed(startSpeedKmh, { digits: 1, locale })}`;
   return [
     { name: 'At the plug while riding', value: withUnit(meanW, 'W', { digits: 1, fixed: true, locale }) },
     { name: `Riding time above the converter’s start${start}`, value: above },

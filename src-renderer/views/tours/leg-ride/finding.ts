@@ -1,5 +1,6 @@
-import { grams, percent, wattHours } from '../../../../shared-types/figures.ts';
+import { percent, wattHours } from '../../../../shared-types/figures.ts';
 import type { LegHub, LegRide } from '../../../../shared-types/leg-ride.ts';
+import { display } from '../../../state/display.svelte.ts';
 import { timeCost } from './minutes.ts';
 
 /** How much later the drag of the hub makes a day, beside what the kit's grams do, min. */
@@ -19,7 +20,7 @@ export function rideFinding(ride: LegRide, locale?: string): string {
 function kitFinding({ kitG, loaded }: LegRide, locale?: string): string {
   if (kitG <= 0) return 'The kit adds no grams and costs no time';
   const cost = timeCost({ minutes: loaded.laterMinADay, verb: 'cost', after: 'a day' }, locale);
-  return `The kit’s ${grams(kitG, locale)} ${cost}`;
+  return `The kit’s ${display.mass(kitG, { locale })} ${cost}`;
 }
 
 function givenText({ converter, meanWhADay }: LegHub, needWhADay: number, locale?: string): string {

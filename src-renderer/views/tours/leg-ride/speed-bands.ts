@@ -1,5 +1,5 @@
-import { formatNumber, withUnit } from '../../../../shared-types/figures.ts';
 import type { SpeedShare } from '../../../../shared-types/leg-ride.ts';
+import { display } from '../../../state/display.svelte.ts';
 
 export function bandWidthKmh([first]: readonly SpeedShare[]): number {
   return first === undefined ? 1 : first.toKmh - first.fromKmh;
@@ -11,6 +11,6 @@ export function bandMiddlesKmh(speeds: readonly SpeedShare[]): readonly number[]
 
 /** Speeds as a phrase: `at 10 to 25 km/h`, `below 15 km/h`. */
 export function speedPhrase(fromKmh: number, toKmh: number, locale?: string): string {
-  const to = withUnit(toKmh, 'km/h', { locale });
-  return fromKmh <= 0 ? `below ${to}` : `at ${formatNumber(fromKmh, { locale })} to ${to}`;
+  const to = display.speed(toKmh, { locale });
+  return fromKmh <= 0 ? `below ${to}` : `at ${display.figure(fromKmh, 'km/h', { locale })} to ${to}`;
 }

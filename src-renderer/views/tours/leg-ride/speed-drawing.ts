@@ -3,12 +3,16 @@ import type { LegHub, LegRide, SpeedShare } from '../../../../shared-types/leg-r
 import { axisLooks } from '../../../parts/charts/axis-looks.ts';
 import type { Drawing, Point, Series } from '../../../parts/charts/drawing.ts';
 import type { Palette } from '../../../parts/charts/palette.ts';
+import { display } from '../../../state/display.svelte.ts';
 import { hubFigures } from './hub-curve.ts';
 import { bandMiddlesKmh, bandWidthKmh, speedPhrase } from './speed-bands.ts';
 
 export const ridingLabel = 'Riding time';
 /** How much of its band a bar covers: bands touch, bars just do not. */
 const barShare = 0.94;
+
+/** Speeds stand on the axis in the rider's unit. */
+const shown = (kmh: number): number => display.value(kmh, 'km/h');
 
 type Axes = ReturnType<typeof axisLooks>;
 
@@ -29,14 +33,15 @@ export function drawSpeeds(
       ...axes.options,
       interaction: { mode: 'nearest', axis: 'x', intersect: false },
       scales: {
-        x: { ...speedAxis(axes, speeds), title: title('Speed, km/h') },
+        x: { ...speedAxis(axes, speeds), title: title(`Speed, ${display.unit('km/h')}`) },
         y: { ...axes.y, min: 0, title: title(`${ridingLabel}, %`) },
         ...(hub === null ? {} : { watts: { ...wattAxis(axes), title: title('Hub, W') } }),
       },
       plugins: {
         tooltip: {
           callbacks: {
-            title: ([item]) => withUnit(item?.parsed.x ?? Number.NaN, 'km/h', { digits: 1, locale }),
+            title: ([item]) =>
+              withUnit(item?.parsed.x ?? Number.NaN, display.unit('km/h'), { digits: 1, locale }),
             label: ({ datasetIndex, dataIndex, dataset, parsed }) =>
               datasetIndex === 0
                 ? bandText(speeds, dataIndex, locale)
@@ -50,10 +55,12 @@ export function drawSpeeds(
 
 /** A tick at each edge of a band: ticks closer than the bars would make the bars as narrow. */
 function speedAxis({ x }: Axes, speeds: readonly SpeedShare[]) {
-  const stepSize = bandWidthKmh(speeds);
-  const min = speeds[0]?.fromKmh ?? 0;
-  const max = speeds.at(-1)?.toKmh ?? min + stepSize;
-  return { ...x, type: 'linear', offset: false, min, max, ticks: { ...x.ticks, stepSize } } as const;
+  const stepSize = shown(bandWidthKmh(speeds));
+  const min = shown(speeds[0]?.fromKmh ?? 0);
+  const last = speeds.at(-1);
+  const max = last === undefined ? min + stepSize : shown(last.toKmh);
+  const ticks = { ...x.ticks, stepSize, format: { minimumFractionDigits: 0, maximumFractionDigits: 1 } };
+  return { ...x, type: 'linear', offset: false, min, max, ticks } as const;
 }
 
 function wattAxis({ y }: Axes) {
@@ -72,7 +79,7 @@ function ridingBars(speeds: readonly SpeedShare[], colour: string): Series {
   return {
     type: 'bar',
     label: ridingLabel,
-    data: speeds.map(({ share }, place): Point => ({ x: middles[place]!, y: share * 100 })),
+    data: speeds.map(({ share }, place): Point => ({ x: shown(middles[place]!), y: share * 100 })),
     backgroundColor: colour,
     grouped: false,
     categoryPercentage: 1,
@@ -86,7 +93,7 @@ function hubLines(hub: LegHub, palette: Palette): readonly Series[] {
   return hubFigures(hub).map(({ key, label, colour, dash, widthPx }) => ({
     type: 'line',
     label,
-    data: hub.curve.map((point): Point => ({ x: point.speedKmh, y: point[key] })),
+    data: hub.curve.map((point): Point => ({ x: shown(point.speedKmh), y: point[key] })),
     yAxisID: 'watts',
     borderColor: palette(colour),
     backgroundColor: palette(colour),

@@ -2,6 +2,7 @@ import type { LegRide } from '../../../../shared-types/leg-ride.ts';
 import type { ChartTable } from '../../../parts/charts/chart-table.ts';
 import type { Figure } from '../../../parts/charts/figure.ts';
 import type { LegendEntry } from '../../../parts/charts/legend.ts';
+import { display } from '../../../state/display.svelte.ts';
 import { hubAt, hubFigures } from './hub-curve.ts';
 import { bandMiddlesKmh } from './speed-bands.ts';
 import { drawSpeeds, ridingLabel } from './speed-drawing.ts';
@@ -45,12 +46,12 @@ function speedTable({ speeds, hub }: Ridden): ChartTable {
   const middles = bandMiddlesKmh(speeds);
   return {
     columns: [
-      'Speed, km/h',
+      `Speed, ${display.unit('km/h')}`,
       `${ridingLabel}, %`,
       ...shown.map(({ label }) => `${label}, at the middle of the band, W`),
     ],
     rows: speeds.map(({ fromKmh, toKmh, share }, place) => [
-      `${fromKmh} to ${toKmh}`,
+      `${display.figure(fromKmh, 'km/h')} to ${display.figure(toKmh, 'km/h')}`,
       share * 100,
       ...shown.map(({ key }) => hubAt(curve, key, middles[place]!)),
     ]),

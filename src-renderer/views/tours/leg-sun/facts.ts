@@ -1,6 +1,6 @@
-import { formatNumber, withUnit } from '../../../../shared-types/figures.ts';
 import type { LegSun, SunBy, SunPeriod } from '../../../../shared-types/leg-sun.ts';
 import type { Fact } from '../../../parts/fact.ts';
+import { display } from '../../../state/display.svelte.ts';
 import { stationText } from '../station-text.ts';
 import { periodPhrase, sunUpText } from './periods.ts';
 
@@ -31,7 +31,7 @@ function daylight(first: SunPeriod, last: SunPeriod, by: SunBy, locale?: string)
 }
 
 function air(periods: readonly SunPeriod[], locale?: string): Fact {
-  const least = formatNumber(Math.min(...periods.map(({ minDegC }) => minDegC)), { locale });
-  const most = withUnit(Math.max(...periods.map(({ maxDegC }) => maxDegC)), '°C', { locale });
+  const least = display.figure(Math.min(...periods.map(({ minDegC }) => minDegC)), '°C', { locale });
+  const most = display.temperature(Math.max(...periods.map(({ maxDegC }) => maxDegC)), { locale });
   return { name: 'Air, mean lowest to mean highest of the day', value: `${least} to ${most}` };
 }

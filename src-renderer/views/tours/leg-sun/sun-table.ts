@@ -1,5 +1,6 @@
 import type { Expected, LegSun, PanelSun, SunBy, SunUp } from '../../../../shared-types/leg-sun.ts';
 import type { ChartTable } from '../../../parts/charts/chart-table.ts';
+import { display } from '../../../state/display.svelte.ts';
 import { clockTime, periodName } from './periods.ts';
 
 /** Everything known of each period: the chart shows a part of it. */
@@ -14,14 +15,14 @@ export function sunTable(
       ...(by === 'day' ? ['Date'] : ['Month']),
       ...['Sunrise', 'Sunset'],
       ...expectedColumns('Radiation', 'kWh/m²'),
-      ...['Air lowest, °C', 'Air highest, °C'],
+      ...[`Air lowest, ${display.unit('°C')}`, `Air highest, ${display.unit('°C')}`],
       ...panels.flatMap(({ label }) => expectedColumns(label, 'Wh')),
     ],
     rows: periods.map((period, place) => [
       by === 'day' ? period.date : periodName(period.date, by, locale),
       ...riseAndSet(period.sun),
       ...figures(period.radiationKWhM2),
-      ...[period.minDegC, period.maxDegC],
+      ...[display.value(period.minDegC, '°C'), display.value(period.maxDegC, '°C')],
       ...panels.flatMap((panel) => figures(panel.periods[place])),
     ]),
   };

@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import type { ItemDraft } from '../../../../shared-types/item.ts';
 import { readItemCsv } from '../../../../src-main/catalogue/item-csv.ts';
 
 const euro = 'EUR';
+
+function itemsIn(text: string): ItemDraft[] {
+  return readItemCsv(text, euro).lines.map(({ item }) => item);
+}
 
 function problems(text: string): string[] {
   const { problems: found } = readItemCsv(text, euro);
@@ -59,7 +64,7 @@ describe('a line of a hub or converter', () => {
   it('takes the whole wheel of a hub, part by part', () => {
     const text = `kind,label,mass_g,rim_cost,rim_g,rim_replaces_g,spokes_cost,spokes_g,spokes_replaces_g,labour,power_curve,curve_read_at
 generator-hub,Hub,460,45,520,480,34.5,230,200,60,8:0.9 20:3.4,Plug`;
-    expect(readItemCsv(text, euro).drafts).toMatchObject([
+    expect(itemsIn(text)).toMatchObject([
       {
         rim: { cost: { minor: 4500, currency: euro }, massG: 520, replacesG: 480 },
         spokes: { cost: { minor: 3450, currency: euro }, massG: 230, replacesG: 200 },
@@ -71,14 +76,14 @@ generator-hub,Hub,460,45,520,480,34.5,230,200,60,8:0.9 20:3.4,Plug`;
 
   it('takes a curve for read at the hub unless told', () => {
     const text = 'kind,label,mass_g,power_curve\ngenerator-hub,Hub,460,8:0.9 20:3.4';
-    expect(readItemCsv(text, euro).drafts).toMatchObject([{ power: { as: 'curve', readAt: 'hub' } }]);
+    expect(itemsIn(text)).toMatchObject([{ power: { as: 'curve', readAt: 'hub' } }]);
   });
 
   it('takes a rating for meant for the wheel it is in', () => {
     const text = `kind,label,mass_g,rated_w,wheel_circumference_m,rated_circumference_m
 generator-hub,Own wheel,460,3,1.53,
 generator-hub,Larger wheel,460,3,1.53,2.155`;
-    expect(readItemCsv(text, euro).drafts).toMatchObject([
+    expect(itemsIn(text)).toMatchObject([
       { wheelCircumferenceM: 1.53, ratedCircumferenceM: 1.53 },
       { wheelCircumferenceM: 1.53, ratedCircumferenceM: 2.155 },
     ]);
@@ -88,9 +93,6 @@ generator-hub,Larger wheel,460,3,1.53,2.155`;
     const text = `kind,label,mass_g,output_standard,output_w,load,series_capacitor_uf,for_hub
 converter,Converter,90,bc-1.2,5,Tracking,220,
 accessory,Cable,35,,,,,yes`;
-    expect(readItemCsv(text, euro).drafts).toMatchObject([
-      { load: 'tracking', seriesCapacitorUF: 220 },
-      { forHub: true },
-    ]);
+    expect(itemsIn(text)).toMatchObject([{ load: 'tracking', seriesCapacitorUF: 220 }, { forHub: true }]);
   });
 });

@@ -24,12 +24,14 @@ describe('an empty cable', () => {
     ['pd', '60', 'c-3a'],
     ['PD', '65', 'c-5a'],
   ])('is the usual one of a port of %s with %s W', (standard, powerW, cable) => {
-    expect(readPhone(standard, powerW).drafts).toMatchObject([{ input: { cable } }]);
+    expect(readPhone(standard, powerW).lines.map(({ item }) => item)).toMatchObject([{ input: { cable } }]);
   });
 });
 
 describe('a cable', () => {
   it('is taken as it is given, even where it holds the port back', () => {
-    expect(readPhone('pd', '65', 'A-plug').drafts).toMatchObject([{ input: { cable: 'a-plug' } }]);
+    expect(readPhone('pd', '65', 'A-plug').lines.map(({ item }) => item)).toMatchObject([
+      { input: { cable: 'a-plug' } },
+    ]);
   });
 });

@@ -28,6 +28,6 @@ describe('clearKindPart()', () => {
     const left = tables.filter((table) =>
       write.prepare(`SELECT 1 FROM ${table} WHERE item_id = 'random'`).get(),
     );
-    expect([tables.length, left]).toEqual([11, []]);
+    expect([tables.length, left]).toEqual([13, []]);
   });
 });

@@ -33,10 +33,10 @@ describe('assumptionList', () => {
       text.startsWith(' ('),
     );
     expect(grounds).toEqual([
-      ' (label value; the scenario)',
+      ' (label; the scenario)',
       ' (measured; the scenario)',
-      ' (default; the scenario)',
-      ' (rider’s own; the scenario)',
+      ' (usual value; the scenario)',
+      ' (yours; the scenario)',
     ]);
   });
 

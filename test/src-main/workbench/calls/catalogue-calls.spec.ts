@@ -142,7 +142,8 @@ describe('bad input to the catalogue', () => {
   it('refuses a CSV that is not one', async () => {
     const workbench = openedWorkbench();
     const before = await everything(workbench);
-    const csv = await workbench.value('items.readCsv', { text: '<html>no table</html>', store: true });
+    const text = '<html>no table</html>';
+    const csv = await workbench.value('items.addCsv', { text, leaveOut: [], passOverErrors: true });
     expect(csv.added).toEqual([]);
     expect(csv.problems[0]?.message).toBeTruthy();
     expect(await everything(workbench)).toEqual(before);
@@ -152,6 +153,12 @@ describe('bad input to the catalogue', () => {
     const workbench = openedWorkbench();
     for (const outcome of [
       await workbench.call('items.setState', { id: 'gone', state: 'retired' }),
+      await workbench.call('items.setStates', {
+        changes: [
+          { id: 'demo-phone', state: 'retired' },
+          { id: 'gone', state: 'retired' },
+        ],
+      }),
       await workbench.call('tours.remove', { id: 'gone' }),
       await workbench.call('scenarios.remove', { id: 'gone' }),
     ]) {
@@ -186,21 +193,15 @@ describe('the catalogue through its calls', () => {
     expect(await value('tours.save', { id, tour: draft })).toEqual(removed);
   });
 
-  it('previews a CSV and stores it only when told to', async () => {
+  it('moves several items at once', async () => {
     const { value } = openedWorkbench();
-    const text = 'kind,label,mass_g,price\naccessory,Frame bag,120,25\n';
-    const preview = await value('items.readCsv', { text, store: false });
-    expect(preview.added).toMatchObject([{ label: 'Frame bag', massG: 120 }]);
-    expect(await value('items.list', {})).toHaveLength(demoItems.length);
-    await value('items.readCsv', { text, store: true });
-    expect(await value('items.list', {})).toHaveLength(demoItems.length + 1);
-  });
-
-  it('stores no line of a CSV when one is in error', async () => {
-    const { value } = openedWorkbench();
-    const text = 'kind,label,mass_g\naccessory,Good,120\naccessory,Bad,-3\n';
-    const { problems } = await value('items.readCsv', { text, store: true });
-    expect(problems).toMatchObject([{ line: 3, column: 'mass_g' }]);
-    expect(await value('items.list', {})).toHaveLength(demoItems.length);
+    const changes = [
+      { id: 'demo-phone', state: 'retired' },
+      { id: 'demo-camera', state: 'considering' },
+    ] as const;
+    expect(await value('items.setStates', { changes: [...changes] })).toMatchObject(changes);
+    expect(await value('items.list', {})).toEqual(
+      expect.arrayContaining(changes.map((change) => expect.objectContaining(change) as unknown)),
+    );
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ItemFilter } from '../../../../src-renderer/state/inventory.svelte.ts';
-import { filterItems } from '../../../../src-renderer/views/inventory/filter.ts';
+import { countItems, filterItems } from '../../../../src-renderer/views/inventory/filter.ts';
 import { demoItems } from '../../../../db/demo/demo.ts';
 
 const retired = { ...demoItems[0]!, id: 'old-phone', label: 'Old phone', state: 'retired' as const };
@@ -30,9 +30,36 @@ describe('filterItems()', () => {
     expect(labels({ kind: 'panel', search: 'phone' })).toEqual([]);
   });
 
-  it('lists by label without changing what it was given', () => {
-    const before = [...items];
-    expect(labels({ kind: 'device' })[0]).toBe('Camera');
-    expect(items).toEqual(before);
+  it('finds words in the notes, whatever their case and accents', () => {
+    const noted = { ...demoItems[0]!, notes: 'Bought in the Café at Łódź' };
+    const found = (search: string) => filterItems([noted], { ...everything, search }).length;
+    expect([found('cafe'), found('CAFÉ bought'), found('cafe sold')]).toEqual([1, 1, 0]);
+  });
+
+  it('searches a changed item anew', () => {
+    expect(filterItems([retired], { ...everything, search: 'torch' })).toEqual([]);
+    const renamed = { ...retired, label: 'Torch' };
+    expect(filterItems([renamed], { ...everything, search: 'torch' })).toEqual([renamed]);
+  });
+
+  it('keeps the order it is given', () => {
+    expect(filterItems(items, everything)).toEqual(items);
+  });
+});
+
+describe('countItems()', () => {
+  it('counts for each choice what it would show beside the others', () => {
+    const counts = countItems(items, { kind: 'panel', state: 'in-use', search: '' });
+    const shown = (change: Partial<ItemFilter>) =>
+      filterItems(items, { kind: 'panel', state: 'in-use', search: '', ...change }).length;
+    expect(counts.kind.all).toBe(shown({ kind: 'all' }));
+    expect(counts.kind.device).toBe(shown({ kind: 'device' }));
+    expect(counts.state.retired).toBe(0);
+    expect(counts.state.all).toBe(shown({ state: 'all' }));
+  });
+
+  it('counts only what is found', () => {
+    const counts = countItems(items, { ...everything, search: 'windmill' });
+    expect(new Set([...Object.values(counts.kind), ...Object.values(counts.state)])).toEqual(new Set([0]));
   });
 });

@@ -11,15 +11,17 @@ describe('keyFigure()', () => {
     expect(figure(usualItem('accessory', 'EUR'))).toBe('');
   });
 
-  it('prefers what was measured to the label, and says which', () => {
+  it('puts what was measured beside the label', () => {
     const bank = usualItem('bank', 'EUR');
-    expect(figure(bank)).toBe('37 Wh on the label');
+    expect(figure(bank)).toBe('37 Wh label');
     expect(figure({ ...bank, measuredDeliverableWh: { value: 26, on: '2026-03-14' } })).toBe(
-      '26 Wh measured',
+      '37 Wh label, 26 Wh measured',
     );
     const panel = usualItem('panel', 'EUR');
     expect(figure(panel)).toBe('15 W rated');
-    expect(figure({ ...panel, measuredRatedW: { value: 11.5, on: '2026-03-14' } })).toBe('11.5 W measured');
+    expect(figure({ ...panel, measuredRatedW: { value: 11.5, on: '2026-03-14' } })).toBe(
+      '15 W rated, 11.5 W measured',
+    );
   });
 
   it('gives capacity and use of a device', () => {

@@ -20,7 +20,7 @@ describe('copyOf()', () => {
     const [first] = demoScenarios;
     const copy = copyOf(first!);
     expect(scenarioDraft.safeParse(copy).success).toBe(true);
-    expect([copy.label, copy.kit]).toEqual([`${first!.label}, copy`, first!.kit]);
+    expect([copy.label, copy.kit]).toEqual([`${first!.label} (copy)`, first!.kit]);
   });
 });
 

@@ -56,7 +56,7 @@ describe('copyOf()', () => {
   it('is a draft of the same tour under another label', () => {
     const copy = copyOf(demoTours[0]!);
     expect(copy).not.toHaveProperty('id');
-    expect(copy.label).toBe(`${demoTours[0]!.label}, copy`);
+    expect(copy.label).toBe(`${demoTours[0]!.label} (copy)`);
     expect(copy.legs).toEqual(demoTours[0]!.legs);
   });
 });
