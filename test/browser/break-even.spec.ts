@@ -18,7 +18,7 @@ async function draw(page: Page): Promise<void> {
 describe.skipIf(browserLeftOut)(`the break-even map${whyLeftOut}`, () => {
   const rider = riding();
 
-  it('is drawn for a leg, says what it finds, and is read by keyboard and as a table', async () => {
+  it('is drawn for a leg, says what it finds, and is read by keyboard and as a table, and follows the weights', async () => {
     const { page, settled } = rider();
     await settled();
     await section(page).getByLabel('Leg').selectOption({ label: 'Steppe and salt lakes' });
@@ -34,12 +34,8 @@ describe.skipIf(browserLeftOut)(`the break-even map${whyLeftOut}`, () => {
     await section(page).getByRole('button', { name: 'Table' }).click();
     const table = section(page).getByRole('table');
     expect(await table.getByRole('row').count()).toBe(1 + 12 * 8);
-  });
 
-  it('follows the weights at once, without being drawn again', async () => {
-    const { page, settled } = rider();
-    await settled();
-    await draw(page);
+    // Other weights rank it anew at once; it is not drawn again.
     const before = await section(page).locator('figure').innerText();
     const weight = page.getByRole('slider').first();
     await weight.focus();

@@ -57,8 +57,8 @@ describe.skipIf(browserLeftOut)(`a rider without a mouse${whyLeftOut}`, () => {
     await page.getByRole('table', { name: 'Scorecard' }).waitFor();
     await tabTo(page, 'Table');
     await page.keyboard.press('Enter');
-    await page.getByRole('table', { name: /: table$/u }).waitFor();
-    await tabTo(page, /Weight/u);
+    await page.getByRole('region', { name: /: table$/u }).waitFor();
+    await tabTo(page, 'To buy: weight');
     const weight = (): Promise<string> =>
       page.evaluate(() => (document.activeElement as HTMLInputElement).value);
     const was = await weight();

@@ -76,7 +76,8 @@ function riderOn(page: Page): Rider {
       await expect.poll(() => summary.getAttribute('aria-busy'), { timeout: 10_000 }).toBe('false');
     },
     marginOf: async (scenario) => {
-      const line = summary.getByRole('listitem').filter({ hasText: scenario });
+      const name = page.getByText(scenario, { exact: true });
+      const line = summary.getByRole('listitem').filter({ has: name });
       const figure = await line.locator('b').innerText();
       return Number(figure.replace('\u2212', '-').replace(/[^-\d]/g, ''));
     },

@@ -55,6 +55,5 @@ describe.skipIf(browserLeftOut)(`weighing up an upgrade${whyLeftOut}`, () => {
     ]);
     const text = readFileSync(await file.path(), 'utf8');
     expect(text).toContain('Banks only (copy)');
-    expect(text).toContain('Large bank, 30 W in');
   });
 });
