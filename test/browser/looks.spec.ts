@@ -9,9 +9,15 @@ import { ask, riding } from './rider.ts';
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const screens = [
   ...['Inventory', 'Tours', 'Scenarios', 'Trade-offs', 'Upgrade check', 'Kit search', 'Stop planner'],
-  ...['Comparison sheet', 'Field log', 'About'],
+  ...['Comparison sheet', 'Field log', 'Assumptions', 'About'],
 ];
-const editors = ['#/inventory/demo-hub-3', '#/tours/demo-tour', '#/scenarios/demo-panel', '#/inventory/new'];
+const editors = [
+  '#/inventory/demo-hub-3',
+  '#/tours/demo-tour',
+  '#/scenarios/demo-panel',
+  '#/inventory/add/bank',
+  '#/start',
+];
 
 /** What axe finds on the page as it stands, a line each. The page's own content policy holds: axe goes in by the debugger. */
 async function violations(page: Page): Promise<string[]> {
