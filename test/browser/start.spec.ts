@@ -23,10 +23,24 @@ describe.skipIf(browserLeftOut)(`a start of one’s own${whyLeftOut}`, () => {
     await next.press('Enter');
     await page.getByLabel('Days', { exact: true }).fill('9');
     await page.getByLabel('Days', { exact: true }).blur();
+    await page.getByRole('radio', { name: 'Climate station' }).press('Space');
+    const station = page.getByLabel('Climate station', { exact: true }).last();
+    await station.fill('Nowhere');
+    await station.blur();
     await next.press('Enter');
     await expect.poll(() => heading.innerText()).toBe('Where do you sleep?');
     await next.press('Enter');
     await page.getByText('There is no generator hub with a converter').waitFor();
+    await next.press('Enter');
+    // Only the catalogue knows its stations: the rider is led back to the field that it refused.
+    await expect.poll(() => heading.innerText()).toBe('Where do you ride, when, and for how long?');
+    await expect.poll(() => station.evaluate((field) => field === document.activeElement)).toBe(true);
+    await station.fill('Tbilisi');
+    await station.blur();
+    for (const question of ['Where do you sleep?', 'What will be compared?']) {
+      await next.press('Enter');
+      await expect.poll(() => heading.innerText()).toBe(question);
+    }
     await next.press('Enter');
     await page.getByText(/^9 days from/u).waitFor();
     expect(await page.getByRole('table', { name: 'Scorecard' }).locator('tbody tr').count()).toBe(2);

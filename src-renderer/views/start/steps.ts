@@ -12,15 +12,24 @@ export const steps = [
 ] as const;
 export type Step = (typeof steps)[number]['name'];
 
-/** What of a draft is asked on a step, by the beginning of its paths. */
-function isAskedOn(step: Step, path: string, draft: OwnStart): boolean {
+/** The step that asks for what lies at a path of a draft. */
+function stepOf(path: string, draft: OwnStart): Step {
   const [part, at, ...rest] = path.split('.');
   if (part === 'items') {
     const kind = at === undefined ? 'device' : draft.items[Number(at)]?.kind;
-    return step === (kind === 'device' ? 'Devices' : 'Kit');
+    return kind === 'device' ? 'Devices' : 'Kit';
   }
-  if (part === 'tour') return step === (rest.includes('nights') ? 'Nights' : 'Road');
-  return step === 'Methods';
+  if (part === 'tour') return rest.includes('nights') ? 'Nights' : 'Road';
+  return 'Methods';
+}
+
+const root = 'own.';
+
+/** The number of the first step on which something was refused when all was stored; the last where no step asks for it. */
+export function refusedStep(errors: readonly FieldError[], draft: OwnStart): number {
+  const refused = errors.map(({ path }) => stepOf(path.slice(root.length), draft));
+  const first = steps.findIndex(({ name }) => refused.includes(name));
+  return first < 0 ? steps.length - 1 : first;
 }
 
 /** What is allowed where a step of a draft is not, with paths as the call would give them. */
@@ -28,6 +37,6 @@ export function faultsOf(step: Step, draft: OwnStart): readonly FieldError[] {
   const parsed = z.safeParse(ownStart, draft);
   if (parsed.success) return [];
   return badInput(parsed.error, draft)
-    .error.fields.filter(({ path }) => isAskedOn(step, path, draft))
-    .map((field) => ({ ...field, path: `own.${field.path}` }));
+    .error.fields.filter(({ path }) => stepOf(path, draft) === step)
+    .map((field) => ({ ...field, path: `${root}${field.path}` }));
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { demoTours } from '../../../../db/demo/demo.ts';
 import type { OwnStart } from '../../../../shared-types/own-start.ts';
-import { faultsOf, steps } from '../../../../src-renderer/views/start/steps.ts';
+import { faultsOf, refusedStep, steps } from '../../../../src-renderer/views/start/steps.ts';
 import { firstItems, usualDevices, usualKit } from '../../../../src-renderer/views/start/usual-kit.ts';
 import { draftOf } from '../../../../src-renderer/state/draft-of.ts';
 
@@ -38,5 +38,16 @@ describe('the steps of a start', () => {
     expect(pathsOf(begun({ tour: long }))[2]).toEqual(['own.tour.legs.0.days']);
     const awake = { ...own.tour, legs: [{ ...leg!, nights: { ...leg!.nights, kinds: [] } }] };
     expect(pathsOf(begun({ tour: awake }))[3]).toEqual(['own.tour.legs.0.nights.kinds']);
+  });
+
+  it('leads back to the first step on which the catalogue refused something', () => {
+    const at = (...paths: readonly string[]) =>
+      refusedStep(
+        paths.map((path) => ({ path, allowed: 'another', got: '' })),
+        begun(),
+      );
+    expect(at('own.tour.legs.0.place.station')).toBe(2);
+    expect(at('own.tour.legs.0.nights.kinds', 'own.items.0.label')).toBe(0);
+    expect(at()).toBe(4);
   });
 });
