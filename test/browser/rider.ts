@@ -18,6 +18,8 @@ export interface Rider {
 
 /** How long a rider waits for anything on a screen. */
 const patienceMs = 10_000;
+/** A tour of a year takes many times as long as the demo, on a busy computer longer than anybody waits. */
+const comparedWithinMs = 45_000;
 
 interface RidingOptions {
   readonly colorScheme?: 'light' | 'dark';
@@ -73,7 +75,7 @@ function riderOn(page: Page): Rider {
     settled: async () => {
       // A save starts the comparison a moment later; wait for it to begin and end.
       await page.waitForTimeout(400);
-      await expect.poll(() => summary.getAttribute('aria-busy'), { timeout: 10_000 }).toBe('false');
+      await expect.poll(() => summary.getAttribute('aria-busy'), { timeout: comparedWithinMs }).toBe('false');
     },
     marginOf: async (scenario) => {
       const name = page.getByText(scenario, { exact: true });
