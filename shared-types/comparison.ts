@@ -5,6 +5,7 @@ import type { Money } from './money.ts';
 import type { ItemKind } from './item.ts';
 import type { Mount } from './item-common.ts';
 import type { Method, Rules } from './scenario.ts';
+import type { StopRules } from './stop-rules.ts';
 
 /** The edges of what varies: 10 and 90 of 100 stay below. */
 export interface Band {
@@ -181,9 +182,12 @@ export interface LegYield {
   readonly notes: readonly string[];
   readonly radiationKWhM2: number;
   readonly dayLengthH: number;
+  /** What panel and hub have to give at their plugs, before any of it is spilled: as on the leg's days of the `DayLedger`. */
   readonly panelWh: number;
   readonly hubWh: number;
   readonly wallNights: number;
+  /** How often a must-have is flat on some day of this leg, be it the first time on the tour or not. */
+  readonly risk: FlatRisk;
   /** As ridden with the kit, its hub charging. */
   readonly speedKmh: number;
   /** How much later the day's distance is done, min: by the kit's mass, and by the drag of its hub charging or switched off. */
@@ -283,6 +287,7 @@ export interface ScenarioResult {
   /** null where no wall is ever reached, or no bank or no device is charged there. */
   readonly wallOrder: WallOrderChange | null;
   readonly legs: readonly LegYield[];
+  readonly stopRules: StopRules;
   readonly assumptions: readonly Assumption[];
 }
 

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { BreakEvenMap } from './break-even.ts';
 import type { ClimateSource, Station } from './climate.ts';
 import type { Advice, Comparison, ScoredRow } from './comparison.ts';
+import { addedEntries, exchangeChoice, type ExchangePreview, type ExchangeTaking } from './exchange.ts';
 import { count, id, label } from './field.ts';
 import { measure, onTourQuestion, type FieldLog, type OnTour, type StoredEstimate } from './field-log.ts';
 import { itemDraft, type Item, type ItemDraft, type ItemKind } from './item.ts';
@@ -14,6 +15,7 @@ import { ownStart } from './own-start.ts';
 import { readingDraft, type Reading } from './reading.ts';
 import { mostScenariosCompared, scenarioDraft, type Scenario } from './scenario.ts';
 import { preferences, settings, type Settings } from './settings.ts';
+import { sheetForm } from './sheet.ts';
 import { stopSituation, type StopPlan } from './stop-plan.ts';
 import type { Swings } from './swings.ts';
 import { tourDraft, type Tour } from './tour.ts';
@@ -37,8 +39,8 @@ const byId = z.strictObject({ id });
 
 /** Files pass as text or bytes inside a call; larger ones are refused before they are parsed. */
 export const largestFileBytes = 20_000_000;
-/** The largest body a host accepts: a file, its escaping, and the call around it. */
-export const largestBodyBytes = 24_000_000;
+/** The largest body a host accepts: a file, its escaping, which may double it, and the call around it. */
+export const largestBodyBytes = 44_000_000;
 
 const fileText = z
   .string({ error: 'the text of a file' })
@@ -259,15 +261,38 @@ export const contract = {
   'readings.store': call<StoredEstimate>()(z.strictObject({ itemId: id, measure })),
   /** How long what is stored now, by today's readings, lasts on a tour; at once. */
   'readings.onTour': call<OnTour>()(onTourQuestion),
+  /**
+   * Writes the comparison sheet and hands it over. `withSwings` looks for what would change the answer first, unless that is
+   * known: a long run as a comparison is.
+   */
   'sheet.save': call<Delivery>()(
     z.strictObject({
+      runId: id,
       tourId: id,
       scenarioIds: z.nullable(z.array(id).min(1).max(mostScenariosCompared)),
-      format: z.enum(['csv', 'pdf', 'text'], { error: 'one of: csv, pdf, text' }),
+      withSwings: z.boolean({ error: 'yes or no' }),
+      form: sheetForm,
     }),
   ),
+  /** Saves the whole catalogue as one file, which can be taken in here or elsewhere. */
+  'exchange.save': call<Delivery>()(nothing),
+  /** Says of each entry of a catalogue file what taking it in would do, and stores nothing. */
+  'exchange.preview': call<ExchangePreview>()(z.strictObject({ text: fileText })),
+  /**
+   * Stores the entries of a catalogue file but those to leave out, after a copy of the catalogue: all of them or none. Where
+   * one is refused, only if told to pass over such.
+   */
+  'exchange.take': call<ExchangeTaking>()(exchangeChoice.extend({ text: fileText })),
+  /** Puts back what a taking changed and removes what it added: all of it or nothing. */
+  'exchange.takeBack': call<{ readonly putBack: number }>()(
+    z.strictObject({ text: fileText, added: addedEntries }),
+  ),
   'files.choose': call<Choosing>()(
-    z.strictObject({ purpose: z.enum(['inventory-csv'], { error: 'one of: inventory-csv' }) }),
+    z.strictObject({
+      purpose: z.enum(['inventory-csv', 'catalogue-json'], {
+        error: 'one of: inventory-csv, catalogue-json',
+      }),
+    }),
   ),
 } as const;
 

@@ -16,10 +16,26 @@ export const measure = z.enum(
     'device-day',
     'panel-power',
     'hub-power',
+    'hub-yield',
   ],
   { error: 'one of the values that readings measure' },
 );
 export type Measure = z.infer<typeof measure>;
+
+/** The unit of each value; a share is shown in per cent. */
+export const measureUnits = {
+  'bank-delivery': 'Wh',
+  'bank-efficiency': 'share',
+  'device-riding': 'W',
+  'device-stop': 'W',
+  'device-evening': 'W',
+  'device-night': 'W',
+  'device-day': 'Wh a day',
+  'panel-power': 'W',
+  'hub-power': 'W',
+  'hub-yield': 'share',
+} as const satisfies Readonly<Record<Measure, string>>;
+export type MeasureUnit = (typeof measureUnits)[Measure];
 
 /** Share of such intervals that hold the true value. */
 export const estimateLevel = 0.95;
@@ -59,8 +75,7 @@ export interface ItemEstimate {
   readonly measure: Measure;
   /** What is estimated, in words: `Delivery, full to empty`. */
   readonly name: string;
-  /** `share` is shown in per cent. */
-  readonly unit: 'Wh' | 'W' | 'Wh a day' | 'share';
+  readonly unit: MeasureUnit;
   /** By date, the oldest first. */
   readonly cells: readonly ReadingCell[];
   /** Readings that bound the value on both sides; the others help, but make no interval. */

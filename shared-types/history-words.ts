@@ -54,6 +54,12 @@ export function usualMargin(margin: EnergyMargin, locale?: string): string {
   return usual === marginFigure(margin, locale) ? '' : `${usual} in half of them`;
 }
 
+/** What would run flat first above a margin, and when; nothing where that is not known. */
+export function limitText({ capped, limitedBy }: Pick<EnergyMargin, 'capped' | 'limitedBy'>): string {
+  if (capped) return 'no limit found';
+  return limitedBy === null ? '' : `limited by ${limitedBy.device}, day ${limitedBy.day}`;
+}
+
 /** Who may give more than finds room: `the panel gives`, `panel and hub give`. */
 export function unsteadyGivers(days: readonly Pick<DayLedger, 'panel' | 'hub'>[]): string {
   const [panel, hub] = [days.some((day) => day.panel > 0), days.some((day) => day.hub > 0)];

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { choice, quantity, share } from './field.ts';
 import { itemCommon } from './item-common.ts';
+import { measurement } from './measurement.ts';
 import { money } from './money.ts';
 import { port } from './port.ts';
 
@@ -39,6 +40,20 @@ export const hubPower = z.discriminatedUnion(
 );
 export type HubPower = z.infer<typeof hubPower>;
 
+/** A hub that gives less than a twentieth of its curve is broken, and one half as strong again is another hub (our choice). */
+const yieldRange = { min: 0.05, max: 1.5 } as const;
+
+const measuredYield = measurement(
+  share(
+    {
+      label: 'Measured yield',
+      hint: 'At the plug while riding, of what the rating or curve promises there. 100 % is as promised; measure anew when you change either.',
+    },
+    yieldRange.min,
+    yieldRange.max,
+  ),
+);
+
 /** New parts of a wheel: what all of them cost and weigh, and the mass of the old ones that come off. */
 const wheelParts = (fresh: string, old: string, hint: string) =>
   z.strictObject({
@@ -55,6 +70,7 @@ export const generatorHub = z.strictObject({
   spokes: wheelParts('New spokes', 'Old spokes taken off', '0 when the old ones stay.'),
   labour: money,
   power: hubPower,
+  measuredYield,
   idleDragW10: quantity({
     label: 'Drag switched off, 10 km/h',
     unit: 'W',

@@ -1,7 +1,8 @@
 import { z } from 'zod';
-import { choice, count, flag, id, isoDate, quantity, share } from './field.ts';
+import { choice, count, flag, id, quantity, share } from './field.ts';
 import { converter, generatorHub } from './hub-item.ts';
 import { itemCommon } from './item-common.ts';
+import { measurement } from './measurement.ts';
 import { port, sinkPort } from './port.ts';
 
 export const importance = choice(
@@ -41,10 +42,6 @@ const mAhPerAh = 1000;
 export function labelWh(capacity: LabelCapacity): number {
   return capacity.as === 'wh' ? capacity.wh : (capacity.mAh / mAhPerAh) * capacity.cellV;
 }
-
-/** What the rider measured, and when. The model prefers it to the label, and results say so. */
-const measurement = (value: z.ZodNumber) =>
-  z.nullable(z.strictObject({ value, on: isoDate({ label: 'Measured on' }) }));
 
 const health = share(
   {
@@ -141,7 +138,7 @@ const panel = z.strictObject({
       unit: 'W',
       min: 0.1,
       max: 500,
-      hint: 'At the plug under full sun, scaled to 1000 W/m². Used instead of the rating when given.',
+      hint: 'At the plug under full sun, scaled to 1000 W/m² and to cells at 25 °C. Used instead of the rating when given.',
     }),
   ),
   temperatureCoefficientPctPerK: quantity({

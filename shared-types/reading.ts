@@ -94,6 +94,16 @@ const rideYield = z.strictObject({
   ...common,
   energy: meterEnergy,
   hours: hours('Hours ridden', 'Rolling time, without stops.'),
+  distanceKm: z.nullable(
+    quantity({
+      label: 'Distance ridden',
+      unit: 'km',
+      min: 0.1,
+      max: 5000,
+      step: 0.1,
+      hint: 'In those hours. Left empty, the mean speed is not known and the reading says nothing of the yield.',
+    }),
+  ),
 });
 
 /** The schema of each kind of reading; `as` tells them apart. */
@@ -107,6 +117,14 @@ export const readingDraft = z.discriminatedUnion('as', [charge, delivery, intake
 export type ReadingDraft = z.infer<typeof readingDraft>;
 export type ReadingOf<K extends ReadingKind> = Extract<Reading, { as: K }>;
 export type Reading = ReadingDraft & { readonly id: string };
+
+/** Mean speed while rolling, km/h; null where the distance was not noted. */
+export function meanKmh({
+  distanceKm,
+  hours: ridden,
+}: Pick<ReadingOf<'ride'>, 'distanceKm' | 'hours'>): number | null {
+  return distanceKm === null ? null : distanceKm / ridden;
+}
 
 /** Which readings an item of each kind can have, the commonest first; other kinds have none. */
 export const readingsOfKind = {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { letterKeys, numberFormat, units } from './display-settings.ts';
+import { paper } from './sheet.ts';
 import { choice, count, flag, id, quantity, share } from './field.ts';
 import { frontLoad } from './front-load.ts';
 import { limits } from './limits.ts';
@@ -173,6 +174,7 @@ export const settings = z.strictObject({
   units,
   numberFormat,
   letterKeys,
+  paper,
   tourId: z.nullable(id),
   stepMinutes: choice({ '5': '5 min', '15': '15 min', '30': '30 min', '60': '60 min' }, { label: 'Step' }),
   sky,

@@ -6,6 +6,9 @@ import { usualCable, type Port, type PortStandard, type SinkPort } from './port.
  * only the label can leave the rest (common practice, no source).
  */
 
+/** ISO 4217's code for "no currency": for whoever asks for a usual item and not for what it costs. */
+export const noCurrency = 'XXX';
+
 const port = (standard: PortStandard, powerW: number): Port => ({ standard, powerW });
 const sink = (standard: PortStandard, powerW: number): SinkPort => {
   const own = port(standard, powerW);
@@ -82,6 +85,7 @@ const usual: Usual = {
     spokes: { cost: { minor: 0, currency }, massG: 0, replacesG: 0 },
     labour: { minor: 0, currency },
     power: { as: 'rating', ratedW: 3 },
+    measuredYield: null,
     idleDragW10: 0.5,
     idleDragW30: 2.5,
     wheelCircumferenceM: usualCircumferenceM,

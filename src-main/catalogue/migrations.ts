@@ -19,6 +19,8 @@ import extrasAndLimits from '../../db/migrations/0180-extras-and-limits.sql?raw'
 import displaySettings from '../../db/migrations/0190-display-settings.sql?raw';
 import fieldLog from '../../db/migrations/0200-field-log.sql?raw';
 import letterKeys from '../../db/migrations/0210-letter-keys.sql?raw';
+import hubYield from '../../db/migrations/0220-hub-yield.sql?raw';
+import paper from '../../db/migrations/0230-paper.sql?raw';
 
 /** One step from the tables of the version before to those of `version`. Once released, a step never changes. */
 export interface Migration {
@@ -48,4 +50,6 @@ export const migrations: readonly Migration[] = [
   { version: 190, sql: displaySettings },
   { version: 200, sql: fieldLog },
   { version: 210, sql: letterKeys },
+  { version: 220, sql: hubYield },
+  { version: 230, sql: paper },
 ];

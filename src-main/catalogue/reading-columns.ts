@@ -15,6 +15,7 @@ export interface ReadingColumns {
   readonly counted_mah: number | null;
   readonly meter_v: number | null;
   readonly hours: number | null;
+  readonly distance_km: number | null;
   readonly during: During | null;
 }
 
@@ -27,6 +28,7 @@ const empty = {
   counted_mah: null,
   meter_v: null,
   hours: null,
+  distance_km: null,
   during: null,
 } as const;
 
@@ -50,8 +52,9 @@ function figuresOf(draft: ReadingDraft): Partial<ReadingColumns> {
         during: draft.during,
       };
     case 'sun':
-    case 'ride':
       return { ...counted(draft.energy), hours: draft.hours };
+    case 'ride':
+      return { ...counted(draft.energy), hours: draft.hours, distance_km: draft.distanceKm };
   }
 }
 
@@ -87,8 +90,15 @@ export function readingOf(row: ReadingColumns): ReadingDraft {
         during: given(row.during),
       };
     case 'sun':
+      return { as: 'sun', ...common, energy: energyOf(row), hours: given(row.hours) };
     case 'ride':
-      return { as: row.form, ...common, energy: energyOf(row), hours: given(row.hours) };
+      return {
+        as: 'ride',
+        ...common,
+        energy: energyOf(row),
+        hours: given(row.hours),
+        distanceKm: row.distance_km,
+      };
   }
 }
 

@@ -15,6 +15,7 @@ interface SettingsRow extends SkyColumns, RiskColumns, MoneyColumns, LoadColumns
   readonly units: Settings['units'];
   readonly number_format: Settings['numberFormat'];
   readonly letter_keys: 0 | 1;
+  readonly paper: Settings['paper'];
   readonly tour_id: string | null;
   readonly step_min: number;
 }
@@ -29,6 +30,7 @@ export function readSettings(read: ReadDb): Settings | null {
     units: row.units,
     numberFormat: row.number_format,
     letterKeys: row.letter_keys === 1,
+    paper: row.paper,
     tourId: row.tour_id,
     stepMinutes: String(row.step_min) as Settings['stepMinutes'],
     sky: skyOf(row),
@@ -50,6 +52,7 @@ export function saveSettings(write: WriteDb, settings: Settings): Outcome<Settin
       units: settings.units,
       number_format: settings.numberFormat,
       letter_keys: Number(settings.letterKeys),
+      paper: settings.paper,
       tour_id: settings.tourId,
       step_min: Number(settings.stepMinutes),
       ...skyColumns(settings.sky),

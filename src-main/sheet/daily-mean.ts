@@ -1,17 +1,5 @@
 import type { DayLedger } from '../../shared-types/comparison.ts';
-
-/** The columns of a day's ledger, and the word for each at the head of a table. */
-export const flowHeads = {
-  demand: 'Use',
-  wall: 'Wall',
-  panel: 'Panel',
-  hub: 'Hub',
-  lost: 'Lost',
-  spilled: 'Spilled',
-  unserved: 'Unserved',
-} as const;
-export type Flow = keyof typeof flowHeads;
-export const flows = Object.keys(flowHeads) as Flow[];
+import type { Flow } from '../../shared-types/flows.ts';
 
 /** Mean Wh a day over the tour at the plug; 0 for a tour without days. */
 export function dailyMeanWh(days: readonly DayLedger[], flow: Flow): number {

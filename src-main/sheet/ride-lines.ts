@@ -5,7 +5,8 @@ import type {
   LegYield,
   ScenarioResult,
 } from '../../shared-types/comparison.ts';
-import { decimalText, gramsText, moneyText } from './format.ts';
+import { unsteadyGivers } from '../../shared-types/history-words.ts';
+import { decimalText, gramsText, moneyText, percentText } from './format.ts';
 
 type Minutes = 'massMinutes' | 'dragMinutes' | 'offMinutes';
 
@@ -15,9 +16,13 @@ export function dailyMinutes(legs: readonly LegYield[], of: Minutes): number {
   return days === 0 ? 0 : legs.reduce((sum, leg) => sum + leg[of] * leg.days, 0) / days;
 }
 
-/** What each scenario costs on the road: how much later a mean day ends than without its kit. */
-export function laterLines({ scenarios }: Comparison): readonly string[] {
-  return scenarios.map((scenario) => `${scenario.label}: ${laterText(scenario)}.`);
+const leastSpilledShare = 0.005;
+
+/** What each scenario costs on the road: how much later a mean day ends than without its kit, and what of its sources is spilled. */
+export function roadLines({ scenarios }: Comparison): readonly string[] {
+  return scenarios.map(
+    (scenario) => `${scenario.label}: ${[laterText(scenario), ...spilledTexts(scenario)].join('; ')}.`,
+  );
 }
 
 function laterText({ legs, hubCost }: ScenarioResult): string {
@@ -27,15 +32,26 @@ function laterText({ legs, hubCost }: ScenarioResult): string {
   return `${grams}, ${minutes('dragMinutes')} by the hub’s drag, charging (${minutes('offMinutes')} switched off)`;
 }
 
-/** What each scenario's generator hub really costs, part by part; nothing without one. */
-export function hubCostLines({ scenarios }: Comparison): readonly string[] {
-  return scenarios.flatMap(({ label, hubCost }) => (hubCost === null ? [] : [hubCostText(label, hubCost)]));
+function spilledTexts({ spilledShare, days }: ScenarioResult): readonly string[] {
+  if (spilledShare < leastSpilledShare) return [];
+  return [`${percentText(spilledShare)} of what ${unsteadyGivers(days)} is spilled`];
 }
 
-function hubCostText(label: string, { lines, total, notConverted, netG, frontWheelG }: HubCost): string {
+/** What each scenario's generator hub really costs, part by part, the same hub once; nothing without one. */
+export function hubCostLines({ scenarios }: Comparison): readonly string[] {
+  const labels = new Map<string, string[]>();
+  for (const { label, hubCost } of scenarios)
+    if (hubCost !== null) {
+      const text = hubCostText(hubCost);
+      labels.set(text, [...(labels.get(text) ?? []), label]);
+    }
+  return [...labels].map(([text, names]) => `${names.join(', ')}: ${text}`);
+}
+
+function hubCostText({ lines, total, notConverted, netG, frontWheelG }: HubCost): string {
   const sums = [total, ...notConverted].map(moneyText).join(' and ');
   const front = `of these ${gramsText(frontWheelG)} on the front wheel, net`;
-  return `${label}: the hub really costs ${sums} and ${gramsText(netG)}, ${front}: ${lines.map(partText).join('; ')}.`;
+  return `the hub really costs ${sums} and ${gramsText(netG)}, ${front}: ${lines.map(partText).join('; ')}.`;
 }
 
 /** A part with what it costs and weighs; what is nothing is left out. */

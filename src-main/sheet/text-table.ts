@@ -10,8 +10,8 @@ export interface TextColumn {
 const gap = '  ';
 const rule = '-';
 
-function widthOf({ head, widest = Infinity }: TextColumn, cells: readonly string[]): number {
-  return Math.min(widest, Math.max(displayWidth(head), ...cells.map(displayWidth)));
+function widthOf({ widest = Infinity }: TextColumn, cells: readonly string[]): number {
+  return Math.min(widest, Math.max(...cells.map(displayWidth)));
 }
 
 /** A table of aligned columns under a ruled head, a line per row. */
@@ -20,10 +20,11 @@ export function textTable(
   rows: readonly (readonly string[])[],
 ): readonly string[] {
   const clean = rows.map((row) => row.map(oneLine));
+  const heads = columns.map(({ head }) => oneLine(head));
   const widths = columns.map((column, index) =>
     widthOf(
       column,
-      clean.map((row) => row[index] ?? ''),
+      [heads, ...clean].map((row) => row[index] ?? ''),
     ),
   );
   const line = (cells: readonly string[]) =>
@@ -31,7 +32,6 @@ export function textTable(
       .map(({ align }, index) => pad(cut(cells[index] ?? '', widths[index]!), widths[index]!, align))
       .join(gap)
       .trimEnd();
-  const heads = columns.map(({ head }) => head);
   const rules = widths.map((width) => rule.repeat(width));
   return [heads, rules, ...clean].map(line);
 }

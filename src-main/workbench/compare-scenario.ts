@@ -1,5 +1,7 @@
 import type { LegYield, ScenarioResult } from '../../shared-types/comparison.ts';
 import type { Scenario } from '../../shared-types/scenario.ts';
+import type { TourRecord } from '../model/flow/record/recorder.ts';
+import type { Simulation } from '../model/flow/simulate.ts';
 import { meanRadiationWhM2 } from '../model/flow/tour-sun.ts';
 import { airCheck } from '../model/judge/air-transport.ts';
 import { costOf } from '../model/judge/cost.ts';
@@ -24,11 +26,13 @@ import {
   marginOf,
   reserveOf,
   riskOf,
+  riskOnDays,
   spilledShareOf,
   storedCourseOf,
 } from './energy-results.ts';
 import type { ComparisonGround } from './ground.ts';
 import { readyScenario, simulateScenario, type ReadyScenario } from './simulate-scenario.ts';
+import { stopRules } from './stop-rules/stop-rules.ts';
 import { wallOrderChange } from './wall-order.ts';
 
 /**
@@ -39,7 +43,7 @@ import { wallOrderChange } from './wall-order.ts';
 export function compareScenario(
   scenario: Scenario,
   tour: ComparedTour,
-  { items, settings }: Pick<ComparisonGround, 'items' | 'settings'>,
+  { items, kept, settings }: Pick<ComparisonGround, 'items' | 'kept' | 'settings'>,
   onWalk: () => void,
 ): ScenarioResult {
   const { currency } = settings;
@@ -48,9 +52,11 @@ export function compareScenario(
   const mass = massOf(weighedLines(lines), shares);
   const hubParts = hubSet(lines, shares);
   const ready = readyScenario(scenario, tour, lines, mass.carriedG);
-  const energy = energyOf(ready, tour, onWalk);
+  const simulation = simulateScenario(ready, tour.risk.confidence, onWalk);
+  const energy = energyOf(simulation, ready, tour, onWalk);
   const gapDays = daysWithoutWall(ready, tour, onWalk);
   const cost = costOf(pricedLines(lines), settings, nightsNeeded(gapDays, tour.timeline.days));
+  const legs = legYields(tour, ready, simulation.record);
   return {
     id: scenario.id,
     label: scenario.label,
@@ -69,15 +75,20 @@ export function compareScenario(
     hubCost: hubParts.length === 0 ? null : hubCostOf(hubParts, currency),
     air: airCheck(airLines(lines, items, tour.tour.leftAtHome)),
     ...energy,
-    legs: legYields(tour, ready),
-    assumptions: kitAssumptions(scenario, lines),
+    legs,
+    stopRules: stopRules({ ...tour, rules: scenario.rules, lines, ready, legs, days: energy.days }),
+    assumptions: kitAssumptions(scenario, lines, kept),
   };
 }
 
-/** All that the walks through the histories tell. */
-function energyOf(ready: ReadyScenario, { risk, tour }: ComparedTour, onWalk: () => void) {
+/** All that the walks through the histories tell of the tour as a whole. */
+function energyOf(
+  simulation: Simulation,
+  ready: ReadyScenario,
+  { tour }: Pick<ComparedTour, 'tour'>,
+  onWalk: () => void,
+) {
   const { network, course } = ready;
-  const simulation = simulateScenario(ready, risk.confidence, onWalk);
   const { record } = simulation;
   return {
     margin: marginOf(simulation, network, course.stepsPerDay),
@@ -92,7 +103,11 @@ function energyOf(ready: ReadyScenario, { risk, tour }: ComparedTour, onWalk: ()
   };
 }
 
-function legYields(model: ComparedTour, { panels, course, rides }: ReadyScenario): readonly LegYield[] {
+function legYields(
+  model: ComparedTour,
+  { panels, course, rides }: ReadyScenario,
+  record: TourRecord,
+): readonly LegYield[] {
   const { timeline, tour, places, sun } = model;
   return tour.legs.map((leg, index) => {
     const onLeg = <T>(values: ArrayLike<T>, legOf: ArrayLike<number>): T[] =>
@@ -114,6 +129,7 @@ function legYields(model: ComparedTour, { panels, course, rides }: ReadyScenario
       panelWh: (sumOnLeg(panels.meanW) * timeline.stepHours) / leg.days,
       hubWh: sumOnLeg(course.hubWh) / leg.days,
       wallNights: onLeg(timeline.wallAfterDay, timeline.legOfDay).reduce((sum, wall) => sum + wall, 0),
+      risk: riskOnDays(record, days),
       ...timesOf(rides[index]!, leg.ridingHours),
     };
   });

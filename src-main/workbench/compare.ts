@@ -7,6 +7,7 @@ import type {
   ScoredRow,
 } from '../../shared-types/comparison.ts';
 import { fullDate } from '../../shared-types/dates.ts';
+import type { KeptEstimate } from '../../shared-types/field-log.ts';
 import { wordsLocale } from '../../shared-types/figures.ts';
 import type { Item, ItemKind } from '../../shared-types/item.ts';
 import type { Scenario } from '../../shared-types/scenario.ts';
@@ -28,6 +29,7 @@ export type Terms = Situation & Pick<Comparison, 'currency'>;
 /** What a comparison is written from, beside its results. */
 export interface Written {
   readonly items: readonly Item[];
+  readonly kept: readonly KeptEstimate[];
   readonly settings: Settings;
   readonly remedies: Remedies | null;
 }
@@ -37,7 +39,7 @@ export function writeComparison(
   model: TourModel,
   results: readonly ScenarioResult[],
   scenarios: readonly Scenario[],
-  { items, settings, remedies }: Written,
+  { items, kept, settings, remedies }: Written,
 ): Comparison {
   const { seed } = settings.sky;
   const devices = travellingDevices(items, model.tour.leftAtHome);
@@ -57,7 +59,7 @@ export function writeComparison(
     advice,
     scenarios: results.toSorted((a, b) => order.get(a.id)! - order.get(b.id)!),
     scores,
-    assumptions: sharedAssumptions(model, devices, settings),
+    assumptions: sharedAssumptions(model, { devices, items, kept }, settings),
     cautions: cautionsFor(kindsIn(scenarios, items), {
       feedsDevices: scenarios.some(({ rules }) => rules.unsteadySource === 'device-too'),
     }),

@@ -51,6 +51,13 @@ export function riskOf({ flatStep, histories }: TourRecord): FlatRisk {
   return wilsonInterval(flatStep.filter((step) => step >= 0).length, histories);
 }
 
+/** How often a must-have is flat on some of these days, which count from 0. */
+export function riskOnDays({ flatOnDay, histories }: TourRecord, days: readonly number[]): FlatRisk {
+  const isFlat = (history: number): boolean => days.some((day) => flatOnDay[day * histories + history] === 1);
+  const flat = Array.from({ length: histories }, (_, history) => history).filter(isFlat);
+  return wilsonInterval(flat.length, histories);
+}
+
 /** The device that is most often the first, and its day in the middle of the histories in which one runs flat. */
 export function firstShortOf(
   { flatStep, flatDevice }: TourRecord,

@@ -1,4 +1,4 @@
-import type { Choosing, Delivery } from '../../shared-types/contract.ts';
+import type { Choosing, Delivery, ParsedInput } from '../../shared-types/contract.ts';
 
 /** A file made for the rider, before it has a place. */
 export interface MadeFile {
@@ -11,5 +11,5 @@ export interface MadeFile {
 /** What a host does with files: the Electron host opens dialogs, the loopback host leaves both to the page. */
 export interface FileDesk {
   save(file: MadeFile): Promise<Delivery>;
-  choose(purpose: 'inventory-csv'): Promise<Choosing>;
+  choose(purpose: ParsedInput<'files.choose'>['purpose']): Promise<Choosing>;
 }

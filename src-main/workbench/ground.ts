@@ -1,4 +1,5 @@
 import type { Station } from '../../shared-types/climate.ts';
+import type { KeptEstimate } from '../../shared-types/field-log.ts';
 import type { Item } from '../../shared-types/item.ts';
 import type { Settings } from '../../shared-types/settings.ts';
 import type { Tour } from '../../shared-types/tour.ts';
@@ -10,6 +11,8 @@ export interface ComparisonGround {
   readonly groundId: string;
   readonly tour: Tour;
   readonly items: readonly Item[];
+  /** Which of their figures were stored from readings, and from how many. */
+  readonly kept: readonly KeptEstimate[];
   readonly stations: readonly Station[];
   readonly settings: Settings;
   /** Multiplies the mean light of every day; 1 is as the stations and the rider say. */

@@ -7,6 +7,7 @@ import { climateCredit, climateSources } from '../catalogue/climate-credit.ts';
 import { writeClimateNotes } from '../catalogue/climate-notes.ts';
 import { catalogueCalls } from './calls/catalogue-calls.ts';
 import { comparisonCalls } from './calls/comparison-calls.ts';
+import { exchangeCalls } from './calls/exchange-calls.ts';
 import { itemCsvCalls } from './calls/item-csv-calls.ts';
 import { kitCalls } from './calls/kit-calls.ts';
 import { legRideCalls } from './calls/leg-ride-calls.ts';
@@ -25,6 +26,7 @@ import type { FileDesk } from './file-desk.ts';
 import { createMapDesk } from './outlook/map-desk.ts';
 import { createSwingsDesk } from './outlook/swings-desk.ts';
 import { createRunBook } from './run-book.ts';
+import { createSheetDesk } from './sheet-desk.ts';
 import { createTrackDesk } from './track-intake/track-desk.ts';
 import { createUpgradeDesk } from './upgrade/upgrade-desk.ts';
 import type { Handlers } from '../../shared-types/contract.ts';
@@ -52,17 +54,20 @@ export const catalogueFile = 'catalogue.sqlite3';
  * contract. Throws a `StorageError` whose message says what a person can do when the catalogue can't be opened.
  */
 export function openWorkbench(options: WorkbenchOptions): Workbench {
-  const catalogue = openCatalogue(join(options.dataFolder, catalogueFile));
+  const file = join(options.dataFolder, catalogueFile);
+  const catalogue = openCatalogue(file);
   writeClimateNotes(options.dataFolder);
   loadDemoIfEmpty(catalogue.write);
   const { version, host, dataFolder, files, crew } = options;
   const book = createRunBook();
   const desk = createComparisonDesk(catalogue, crew, book);
+  const swings = createSwingsDesk(catalogue, crew, book);
   return {
     handlers: {
       about: () => success({ version, host, dataFolder, climateCredit, climateSources }),
       ...catalogueCalls(catalogue),
       ...itemCsvCalls(catalogue, files),
+      ...exchangeCalls(catalogue, { catalogueFile: file, files, version, now: () => new Date() }),
       ...startCalls(catalogue),
       ...legRideCalls(catalogue),
       ...trackCalls(createTrackDesk(() => performance.now())),
@@ -70,11 +75,11 @@ export function openWorkbench(options: WorkbenchOptions): Workbench {
       ...runCalls(book),
       ...comparisonCalls(desk),
       ...kitCalls(catalogue, crew, book, () => performance.now()),
-      ...outlookCalls(createMapDesk(catalogue, crew, book), createSwingsDesk(catalogue, crew, book)),
+      ...outlookCalls(createMapDesk(catalogue, crew, book), swings),
       ...upgradeCalls(createUpgradeDesk(catalogue, crew, book)),
       ...stopCalls(catalogue),
       ...readingCalls(catalogue, () => new Date()),
-      ...sheetCalls(desk, files, version, () => todayFrom(new Date())),
+      ...sheetCalls(createSheetDesk(catalogue, desk, swings), files, version, () => todayFrom(new Date())),
     },
     close: () => {
       crew.close();

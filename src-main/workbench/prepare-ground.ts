@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { failure, success, type Outcome } from '../../shared-types/outcome.ts';
 import { listItems } from '../catalogue/items.ts';
 import type { OpenedCatalogue } from '../catalogue/open.ts';
+import { listKeptEstimates } from '../catalogue/reading-estimates.ts';
 import { readStations } from '../catalogue/stations.ts';
 import { findTour } from '../catalogue/tours.ts';
 import { assembleTour, type TourModel } from './assemble/tour.ts';
@@ -26,9 +27,9 @@ export function prepareGround({ read }: OpenedCatalogue, tourId: string): Outcom
       'not-found',
       `Leg ${model.unknownStationInLeg + 1} names a climate station that is not in the list.`,
     );
-  const items = listItems(read);
+  const [items, kept] = [listItems(read), listKeptEstimates(read)];
   return success({
     model,
-    ground: { groundId: randomUUID(), tour, items, stations, settings, sunScale: 1 },
+    ground: { groundId: randomUUID(), tour, items, kept, stations, settings, sunScale: 1 },
   });
 }

@@ -12,6 +12,7 @@ import { alike } from './carry-over.ts';
 import { ComparisonState, type ComparisonSubject } from './comparison.svelte.ts';
 import { EditHistory } from './edit-history.svelte.ts';
 import { display } from './display.svelte.ts';
+import { ExchangeState } from './exchange.svelte.ts';
 import { FieldLogState } from './field-log.svelte.ts';
 import { Form } from './form.svelte.ts';
 import { InventoryState } from './inventory.svelte.ts';
@@ -20,6 +21,7 @@ import { NoticesState } from './notices.svelte.ts';
 import { OwnStartState } from './own-start.svelte.ts';
 import { screens, type Screen } from './route.svelte.ts';
 import { ScenariosState } from './scenarios.svelte.ts';
+import { SheetState } from './sheet.svelte.ts';
 import { SettingsState } from './settings.svelte.ts';
 import { SwingsState } from './swings.svelte.ts';
 import { ToursState } from './tours.svelte.ts';
@@ -42,6 +44,8 @@ export class AppState {
   readonly breakEven: BreakEvenState;
   readonly swings: SwingsState;
   readonly upgrade: UpgradeState;
+  readonly exchange: ExchangeState;
+  readonly sheet: SheetState;
   readonly ownStart = new OwnStartState((own) => this.#startOwn(own));
   about = $state.raw<About | null>(null);
   stations = $state.raw<readonly Station[]>([]);
@@ -86,12 +90,14 @@ export class AppState {
       comparison: () => this.comparison,
     });
     this.kitSearch = new KitSearchState(this.calls);
+    this.exchange = new ExchangeState(this.calls, this.history, () => this.#reload());
     this.breakEven = new BreakEvenState(this.calls, sources);
     this.upgrade = new UpgradeState(this.calls, {
       items: () => this.inventory.rows.all,
       scenarios: () => this.scenarios.rows.all,
       tours: () => this.tours.rows.all,
     });
+    this.sheet = new SheetState(this.calls, () => this.subject);
     this.swings = new SwingsState(this.calls, {
       comparison: () => this.comparison.current,
       subject: () => this.subject,
@@ -126,6 +132,16 @@ export class AppState {
     await this.#loadLists();
     this.#changed();
     this.notices.tell('The invented demo is back, and its tour is compared.');
+  }
+
+  /** A file was taken in, or back: anything may be another. */
+  async #reload(): Promise<void> {
+    await this.#loadLists();
+    if (this.fieldLog.log !== null) await this.fieldLog.load();
+    const preferences = this.settings.current?.preferences;
+    if (preferences !== undefined) this.knobs?.adopt(preferences);
+    this.kitSearch.outdate();
+    this.#changed();
   }
 
   /** Composes the three named methods from the catalogue, as far as they are not there yet. */

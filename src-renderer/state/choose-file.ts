@@ -7,7 +7,7 @@ export interface ChosenFile {
   readonly text: string;
 }
 
-const endings = { 'inventory-csv': '.csv,text/csv' } as const;
+const endings = { 'inventory-csv': '.csv,text/csv', 'catalogue-json': '.json,application/json' } as const;
 
 /** Lets the rider choose a file: in a dialog of the host where it has one, else with the page's own file field. */
 export async function chooseFile(

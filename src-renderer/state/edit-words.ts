@@ -55,7 +55,7 @@ function preferenceText(group: string | undefined, key: string | undefined): str
 }
 
 /** The nearest name on the way up from what changed: not every part has one of its own. */
-function nameAt(schema: Parameters<typeof fieldNameAt>[0], path: readonly string[]): string | null {
+export function nameAt(schema: Parameters<typeof fieldNameAt>[0], path: readonly string[]): string | null {
   const last = path.at(-1);
   if (last === undefined) return null;
   const named = Object.hasOwn(money.shape, last) ? null : fieldNameAt(schema, path);

@@ -5,6 +5,7 @@ import type { Item } from '../../shared-types/item.ts';
 import type { Outcome } from '../../shared-types/outcome.ts';
 import type { Reading, ReadingDraft } from '../../shared-types/reading.ts';
 import type { Calls } from './calls.ts';
+import { alike } from './carry-over.ts';
 import type { EditHistory, EditStep, Place } from './edit-history.svelte.ts';
 import { Form } from './form.svelte.ts';
 import { KeptForms } from './kept-forms.ts';
@@ -21,10 +22,22 @@ export interface FieldLogSources {
   readonly comparison: () => { readonly current: Comparison | null; readonly updating: boolean };
 }
 
-/** A value that the next comparison will have used first. */
-interface Awaited {
+/** An item with values that the next comparison will have used first, and what they are. */
+interface Used {
+  readonly item: Item;
   readonly words: string;
+}
+
+/** Values stored one after the other are told together, against the last comparison that used none of them. */
+interface Awaited {
+  readonly used: readonly Used[];
   readonly before: Comparison;
+}
+
+function alsoUsed(used: readonly Used[], { item, words }: Used): readonly Used[] {
+  const earlier = used.find((each) => each.item.id === item.id);
+  const all = earlier === undefined ? `${item.label}, ${words}` : `${earlier.words}; ${words}`;
+  return [...used.filter((each) => each !== earlier), { item, words: all }];
 }
 
 const logPlace: Place = { words: 'See the field log', address: addressOf('field-log') };
@@ -43,6 +56,8 @@ export class FieldLogState {
   readonly forms = new KeptForms<Reading>(
     (id, draft) => new Form(draft, { root: 'reading', live: false, store: (given) => this.save(id, given) }),
   );
+  /** What the values stored last changed, in the comparison that used them first. */
+  lastChange = $state.raw<string | null>(null);
   #awaited = $state.raw<Awaited | null>(null);
   readonly #calls: Calls;
   readonly #history: EditHistory;
@@ -146,21 +161,37 @@ export class FieldLogState {
         undo,
         step === null ? {} : { subject: step.subject },
       );
-      if (before !== null) this.#awaited = { words: `${item.label}, ${words}`, before };
+      if (before !== null) this.#await({ item, words }, before);
       await this.load();
     });
   }
 
-  /** Says once what a stored value changed, when the comparison that used it is there; for an effect. */
+  /** Says once what stored values changed, when the comparison that used them is there; for an effect. */
   followComparison(): void {
     const { current, updating } = this.#sources.comparison();
     const awaited = this.#awaited;
     if (awaited === null || updating || current === null || current === awaited.before) return;
     this.#awaited = null;
-    const text = `The comparison used ${awaited.words}. ${marginChanges(awaited.before, current)}`;
+    const used = awaited.used.filter(({ item }) => this.#isStillSo(item));
+    if (used.length === 0) return;
+    const text = `The comparison used ${used.map(({ words }) => words).join('; and ')}. ${marginChanges(awaited.before, current)}`;
+    this.lastChange = text;
     this.#calls.notices.tell(text, null, {
       link: { words: 'See the trade-offs', address: addressOf('trade-offs') },
     });
+  }
+
+  #await(used: Used, before: Comparison): void {
+    const awaited = this.#awaited ?? { used: [], before };
+    this.#awaited = { ...awaited, used: alsoUsed(awaited.used, used) };
+  }
+
+  /** A value may have been taken back before any comparison used it. */
+  #isStillSo(item: Item): boolean {
+    return alike(
+      this.#sources.items().find(({ id }) => id === item.id),
+      item,
+    );
   }
 
   #find(id: string): Reading | undefined {

@@ -19,7 +19,9 @@ export async function workbenchTimes(): Promise<Readonly<Record<string, number>>
         call('tours.legRide', { tourId: all.tourId, leg: 1, scenarioId: 'demo-hub' }),
       ),
       rerankMs: await medianMs(() => call('comparison.rank', { tourId: all.tourId, preferences })),
-      sheetMs: await medianMs(() => call('sheet.save', { ...all, format: 'pdf' })),
+      sheetMs: await medianMs(() =>
+        call('sheet.save', { ...run, withSwings: true, form: { as: 'pdf', paper: 'a4' } }),
+      ),
     };
     await fillCatalogue(call);
     return { ...times, catalogueListMs: await medianMs(() => call('items.list', {})) };

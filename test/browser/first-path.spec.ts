@@ -90,12 +90,18 @@ describe.skipIf(browserLeftOut)(`a rider’s first path${whyLeftOut}`, () => {
     expect(await chart.getByRole('table').locator('tbody tr').count()).toBeGreaterThanOrEqual(24);
   });
 
-  it('exports the comparison as a PDF', async () => {
+  it('exports the comparison as a PDF on the paper chosen, which it remembers', async () => {
     const { page, goTo } = rider();
     await goTo('Comparison sheet');
+    await page.getByLabel('Paper').selectOption({ label: 'US Letter' });
+    await page.getByLabel('With what would change the answer').uncheck();
     const download = await save(page, 'Save as PDF');
     const bytes = await readFile(await download.path());
     expect(bytes.subarray(0, 5).toString('latin1')).toBe('%PDF-');
+    // US Letter is 8.5 by 11 inches of 72 points (ANSI/ASME Y14.1).
+    expect(bytes.toString('latin1')).toContain('[0 0 612 792]');
+    await page.reload();
+    expect(await page.getByLabel('Paper').inputValue()).toBe('letter');
   });
 
   it('shows what is allowed beside a field in error and stores nothing', async () => {

@@ -1,12 +1,9 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
 import { describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { browserLeftOut, whyLeftOut } from '../support/chromium.ts';
+import { violations } from './axe.ts';
 import { ask, riding } from './rider.ts';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const screens = [
   ...['Inventory', 'Tours', 'Scenarios', 'Trade-offs', 'Upgrade check', 'Kit search', 'Stop planner'],
   ...['Comparison sheet', 'Field log', 'Assumptions', 'About'],
@@ -18,15 +15,6 @@ const editors = [
   '#/inventory/add/bank',
   '#/start',
 ];
-
-/** What axe finds on the page as it stands, a line each. The page's own content policy holds: axe goes in by the debugger. */
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  const { violations: found } = await page.evaluate(() =>
-    (window as unknown as { axe: { run: () => Promise<AxeResults> } }).axe.run(),
-  );
-  return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`);
-}
 
 async function openFirstLeg(page: Page): Promise<void> {
   await page.evaluate(() => {
@@ -76,23 +64,27 @@ describe.skipIf(browserLeftOut).each(['light', 'dark'] as const)(
       for (const table of await page.getByRole('button', { name: 'Table' }).all()) await table.click();
       expect(await violations(page)).toEqual([]);
     });
-
-    it('needs no sideways scrolling at 1024 x 700', async () => {
-      const { page, goTo, settled } = rider();
-      await page.setViewportSize({ width: 1024, height: 700 });
-      for (const screen of screens) {
-        await goTo(screen);
-        await settled();
-        const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-        expect(overflow, screen).toBeLessThanOrEqual(0);
-      }
-      await openFirstLeg(page);
-      expect(
-        await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
-      ).toBeLessThanOrEqual(0);
-    });
   },
 );
+
+describe.skipIf(browserLeftOut)(`the screens in a small window${whyLeftOut}`, () => {
+  const rider = riding();
+
+  it('needs no sideways scrolling at 1024 x 700', async () => {
+    const { page, goTo, settled } = rider();
+    await page.setViewportSize({ width: 1024, height: 700 });
+    for (const screen of screens) {
+      await goTo(screen);
+      await settled();
+      const overflow = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+      expect(overflow, screen).toBeLessThanOrEqual(0);
+    }
+    await openFirstLeg(page);
+    expect(
+      await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
+    ).toBeLessThanOrEqual(0);
+  });
+});
 
 describe.skipIf(browserLeftOut)(`the screens with nothing in them${whyLeftOut}`, () => {
   const rider = riding();

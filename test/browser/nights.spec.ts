@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Locator, Page } from 'playwright-core';
 import { browserLeftOut, whyLeftOut } from '../support/chromium.ts';
+import { saveSettings } from '../../src-main/catalogue/settings.ts';
+import { fewHistories, withHistories } from '../support/demo-ground.ts';
 import { riding } from './rider.ts';
 
 async function enterDays(page: Page, days: string): Promise<void> {
@@ -20,7 +22,10 @@ async function placesIn(nights: Locator): Promise<readonly number[]> {
 }
 
 describe.skipIf(browserLeftOut)(`the nights of a leg${whyLeftOut}`, () => {
-  const rider = riding();
+  // A year is walked in long steps: what is looked at here are its nights, not its figures.
+  const rider = riding({
+    prepare: (write) => void saveSettings(write, { ...withHistories(fewHistories), stepMinutes: '60' }),
+  });
 
   async function openLeg(days: string): Promise<Locator> {
     const { page, goTo } = rider();

@@ -3,7 +3,7 @@ import type { Browser, Page } from 'playwright-core';
 import type { WriteDb } from '../../src-main/catalogue/connection.ts';
 import { launchChromium } from '../support/chromium.ts';
 import { fewHistories } from '../support/demo-ground.ts';
-import { startApp } from '../support/running-app.ts';
+import { startApp, type RunningApp } from '../support/running-app.ts';
 
 /** What a rider has before them: the app in a window, and what they can read off it. */
 export interface Rider {
@@ -30,23 +30,30 @@ interface RidingOptions {
 }
 
 /**
- * Gives each test the built app on a fresh data folder, in a fresh window. Any error in the page's console fails the
- * test that caused it.
+ * Gives each test the built app on a catalogue laid anew, in a fresh window. The app itself is started once a file: a start
+ * costs more than most tests do. Any error in the page's console fails the test that caused it.
  */
 export function riding(options: RidingOptions = {}): () => Rider {
   let browser: Browser;
+  let app: RunningApp;
+  let isFresh = true;
   let rider: Rider;
   const faults: string[] = [];
 
   beforeAll(async () => {
     browser = await launchChromium();
-    return () => browser.close();
+    const histories = options.histories === undefined ? fewHistories : options.histories;
+    app = await startApp({ histories, prepare: options.prepare });
+    isFresh = true;
+    return async () => {
+      await browser.close();
+      await app.stop();
+    };
   });
   beforeEach(async ({ onTestFinished }) => {
     faults.length = 0;
-    const histories = options.histories === undefined ? fewHistories : options.histories;
-    const app = await startApp({ histories, prepare: options.prepare });
-    onTestFinished(() => app.stop());
+    if (!isFresh) app.startOver();
+    isFresh = false;
     const context = await browser.newContext({
       viewport: { width: 1280, height: 800 },
       locale: 'en-GB',

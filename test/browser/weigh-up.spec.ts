@@ -55,5 +55,6 @@ describe.skipIf(browserLeftOut)(`weighing up an upgrade${whyLeftOut}`, () => {
     ]);
     const text = readFileSync(await file.path(), 'utf8');
     expect(text).toContain('Banks only (copy)');
+    expect(text).toMatch(/Days between walls\n {4}Low to high: 1 day to 14 days/u);
   });
 });

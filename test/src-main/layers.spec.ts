@@ -24,7 +24,7 @@ describe('the layer rules', patience, () => {
     ['src-main/model/flow/margin.ts', "import '../../workbench/open.ts';"],
     ['src-main/catalogue/open.ts', "import '../workbench/open.ts';"],
     ['src-main/catalogue/open.ts', "import '../model/angle.ts';"],
-    ['src-main/sheet/csv.ts', "import '../catalogue/open.ts';"],
+    ['src-main/sheet/json.ts', "import '../catalogue/open.ts';"],
     ['src-main/workbench/open.ts', "import '../hosts/data-folder.ts';"],
     ['src-main/workbench/open.ts', "import 'better-sqlite3';"],
     ['src-main/hosts/loopback/run.ts', "import '../electron/window.ts';"],

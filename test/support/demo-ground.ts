@@ -13,6 +13,7 @@ export function demoGround(changes: Partial<ComparisonGround> = {}): ComparisonG
     groundId: 'a-ground',
     tour: demoTours[0]!,
     items: demoItems,
+    kept: [],
     stations: readStations(longestSunshineH),
     settings: withHistories(fewHistories),
     sunScale: 1,

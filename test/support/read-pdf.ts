@@ -13,6 +13,12 @@ export function pdfText(bytes: Uint8Array): string {
   return text.toString('utf8').replace(/[ \u00a0]+/gu, ' ');
 }
 
+/** The words of all pages in the order they were drawn in, a cell after another, so that a sentence is whole wherever it was broken. */
+export function pdfWords(bytes: Uint8Array): string {
+  const text = execFileSync('pdftotext', ['-raw', '-enc', 'UTF-8', '-', '-'], { input: bytes });
+  return text.toString('utf8').replace(/\s+/gu, ' ');
+}
+
 /** The file's objects as they stand; page and information objects are not compressed. */
 export function pdfSource(bytes: Uint8Array): string {
   return Buffer.from(bytes).toString('latin1');

@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { loadDemoIfEmpty } from '../../src-main/catalogue/demo.ts';
-import type { WriteDb } from '../../src-main/catalogue/connection.ts';
+import { inTransaction, type WriteDb } from '../../src-main/catalogue/connection.ts';
 import { openCatalogue } from '../../src-main/catalogue/open.ts';
 import { saveSettings } from '../../src-main/catalogue/settings.ts';
 import { catalogueFile } from '../../src-main/workbench/open.ts';
@@ -16,6 +16,8 @@ export interface RunningApp {
   /** The address that is good for the next browser; each works once. */
   address(): string;
   readonly dataFolder: string;
+  /** Lays the catalogue anew under the running app, as it was at its start. */
+  startOver(): void;
   stop(): Promise<void>;
 }
 
@@ -30,10 +32,24 @@ interface LaidCatalogue {
 /** The demo as a first start lays it, with another number of histories and whatever else a test needs. */
 function layDemo(file: string, { histories, prepare }: LaidCatalogue): void {
   const catalogue = openCatalogue(file);
+  empty(catalogue.write);
   loadDemoIfEmpty(catalogue.write);
   if (histories !== null) saveSettings(catalogue.write, withHistories(histories));
   prepare?.(catalogue.write);
   catalogue.close();
+}
+
+/** Removes every row of every table. */
+function empty(write: WriteDb): void {
+  const tables = write
+    .prepare("SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite%'")
+    .pluck()
+    .all() as string[];
+  write.pragma('foreign_keys = OFF');
+  inTransaction(write, () => {
+    for (const table of tables) write.exec(`DELETE FROM "${table}"`);
+  });
+  write.pragma('foreign_keys = ON');
 }
 
 /** Starts the built app as `npm start` does without a display, on a fresh data folder. */
@@ -59,6 +75,7 @@ export async function startApp(laid: LaidCatalogue = { histories: null }): Promi
   return {
     address,
     dataFolder,
+    startOver: () => layDemo(join(dataFolder, catalogueFile), laid),
     stop: async () => {
       host.kill('SIGINT');
       await ended;

@@ -1,5 +1,5 @@
 import type { ItemKind } from '../../../shared-types/item.ts';
-import { usualItem } from '../../../shared-types/usual-item.ts';
+import { noCurrency, usualItem } from '../../../shared-types/usual-item.ts';
 import type { CellReading } from './cells.ts';
 
 /** One column of an inventory CSV, for one kind of item. */
@@ -30,9 +30,6 @@ export function number(path: string): Column {
 export function inForm(as: string, path: string, fallback?: string): Column {
   return fallback === undefined ? { ...number(path), as } : { ...number(path), as, fallback };
 }
-
-/** ISO 4217's code for "no currency": what a usual item costs is not asked here. */
-const noCurrency = 'XXX';
 
 /** Columns that may stay empty, because an empty cell stands for what the usual item of the kind has. */
 export function usually(kind: ItemKind) {

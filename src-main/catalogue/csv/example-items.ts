@@ -44,6 +44,7 @@ export function exampleItems(currency: string): readonly ItemDraft[] {
           { speedKmh: 25, powerW: 4.8 },
         ],
       },
+      measuredYield: { value: 0.93, on: '2026-05-02' },
     }),
     example('converter', currency, { label: 'Converter for the hub', price: price(80) }),
     example('wall-charger', currency, { label: '20 W charger', price: price(15) }),

@@ -18,6 +18,8 @@ export const generatorHubColumns: Columns = {
   rated_w: inForm('rating', 'power.ratedW'),
   power_curve: { path: 'power.points', reading: 'curve', as: 'curve' },
   curve_read_at: { path: 'power.readAt', reading: 'choice', as: 'curve', fallback: 'hub' },
+  measured_yield: { path: 'measuredYield.value', reading: 'number', optional: true },
+  measured_on: { path: 'measuredYield.on', reading: 'date', optional: true },
   idle_drag_10_w: usually('generator-hub').number('idleDragW10'),
   idle_drag_30_w: usually('generator-hub').number('idleDragW30'),
   wheel_circumference_m: usually('generator-hub').number('wheelCircumferenceM'),

@@ -2,6 +2,7 @@ import type { ReadDb, WriteDb } from '../connection.ts';
 import { insertRow, selectOwned } from '../statements.ts';
 import { hubPowerColumns, readHubPower, writeCurvePoints, type HubPowerColumns } from './hub-power.ts';
 import type { KindPart } from './kind-part.ts';
+import { measurementOf } from './measurement.ts';
 
 type GeneratorHub = KindPart<'generator-hub'>;
 
@@ -17,6 +18,8 @@ type GeneratorHubRow = HubPowerColumns & {
   readonly spokes_replaces_g: number;
   readonly labour_minor: number;
   readonly labour_currency: string;
+  readonly measured_yield: number | null;
+  readonly measured_yield_on: string | null;
   readonly idle_drag_10_w: number;
   readonly idle_drag_30_w: number;
   readonly wheel_circumference_m: number;
@@ -45,6 +48,7 @@ export function readGeneratorHub(read: ReadDb, itemId: string): GeneratorHub {
     },
     labour: { minor: row.labour_minor, currency: row.labour_currency },
     power: readHubPower(read, itemId, row),
+    measuredYield: measurementOf(row.measured_yield, row.measured_yield_on),
     idleDragW10: row.idle_drag_10_w,
     idleDragW30: row.idle_drag_30_w,
     wheelCircumferenceM: row.wheel_circumference_m,
@@ -66,6 +70,8 @@ function rowOf(hub: GeneratorHub): GeneratorHubRow {
     spokes_replaces_g: hub.spokes.replacesG,
     labour_minor: hub.labour.minor,
     labour_currency: hub.labour.currency,
+    measured_yield: hub.measuredYield?.value ?? null,
+    measured_yield_on: hub.measuredYield?.on ?? null,
     idle_drag_10_w: hub.idleDragW10,
     idle_drag_30_w: hub.idleDragW30,
     wheel_circumference_m: hub.wheelCircumferenceM,

@@ -1,5 +1,6 @@
 import type { Handlers } from '../../../shared-types/contract.ts';
 import type { Outcome } from '../../../shared-types/outcome.ts';
+import type { SheetForm } from '../../../shared-types/sheet.ts';
 
 function valueOf<T>(outcome: Outcome<T>): T {
   if (outcome.ok) return outcome.value;
@@ -14,13 +15,19 @@ async function demoTour(handlers: Handlers): Promise<string> {
   return first.id;
 }
 
+const forms: readonly SheetForm[] = [
+  { as: 'text' },
+  { as: 'pdf', paper: 'a4' },
+  { as: 'markdown' },
+  { as: 'json' },
+  { as: 'csv', table: 'scenarios' },
+];
+
 /** Compares the demo tour's scenarios and saves the sheet in each format, the plain text first. */
 export async function runDemo(handlers: Handlers, print: (text: string) => void): Promise<void> {
-  const all = { tourId: await demoTour(handlers), scenarioIds: null };
-  valueOf(await handlers['comparison.run']({ ...all, runId: 'demo' }));
-  valueOf(await handlers['sheet.save']({ ...all, format: 'text' }));
-  for (const format of ['pdf', 'csv'] as const) {
-    const delivery = valueOf(await handlers['sheet.save']({ ...all, format }));
-    if (delivery.as === 'saved') print(`Written: ${delivery.path}`);
+  const all = { runId: 'demo', tourId: await demoTour(handlers), scenarioIds: null };
+  for (const form of forms) {
+    const delivery = valueOf(await handlers['sheet.save']({ ...all, withSwings: true, form }));
+    if (delivery.as === 'saved' && form.as !== 'text') print(`Written: ${delivery.path}`);
   }
 }

@@ -9,6 +9,10 @@ const openDialogs = {
     title: 'Read an inventory',
     filters: [{ name: 'Table (CSV)', extensions: ['csv', 'txt'] }],
   },
+  'catalogue-json': {
+    title: 'Take in a catalogue',
+    filters: [{ name: 'Catalogue (JSON)', extensions: ['json'] }],
+  },
 };
 
 function filterFor(fileName: string): FileFilter {

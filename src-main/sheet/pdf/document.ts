@@ -1,81 +1,86 @@
 import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces';
-import type { Comparison } from '../../../shared-types/comparison.ts';
-import { countText, dateText, whText } from '../format.ts';
-import { reserveReminder, type SheetStamp } from '../sheet-file.ts';
+import type { Paper } from '../../../shared-types/sheet.ts';
+import type { SheetContent } from '../content/content.ts';
+import { ink } from '../inks.ts';
+import { program, type SheetStamp } from '../matter.ts';
+import { sectionContent } from './blocks.ts';
 import { printable, sheetFont } from './fonts.ts';
-import { assumptionList, cautionList, legNoteList } from './grounds.ts';
-import { ledger } from './ledger.ts';
-import { ink, leavesHeadingAlone, pageMargins, riderText, rule, size } from './look.ts';
-import { packingLists } from './packing-list.ts';
-import { scorecard } from './scorecard.ts';
+import { leavesHeadingAlone, lookOf, pageMargins, riderText, rule, type Look } from './look.ts';
 
-const program = 'Chargewright';
-const lineHeight = 1.12;
-
-export function documentTitle({ tour }: Comparison): string {
-  return `Comparison sheet: ${tour.label}`;
-}
+const lineHeight = 1.1;
+const pageSize = { a4: 'A4', letter: 'LETTER' } as const;
 
 /** The tour in a line, then the answer first and its reason, as on screen. */
-function opening(comparison: Comparison): Content[] {
-  const { tour, histories, advice } = comparison;
-  const use = `Use ${whText(tour.demandWhPerDay)} Wh a day; ${countText(histories, 'history', 'histories')}.`;
+function opening({ title, tour, answer, why, notes }: SheetContent, { size }: Look): Content[] {
   return [
-    riderText(documentTitle(comparison), { fontSize: size.title, bold: true }),
-    riderText(`${tour.summary}. ${use}`, { color: ink.quiet, margin: [0, 1, 0, 7] }),
-    riderText(advice.answer, { fontSize: size.answer, bold: true }),
-    riderText(advice.why, { fontSize: size.title, margin: [0, 2, 0, 0] }),
-    ...advice.notes.map((note) => riderText(note, { color: ink.quiet, margin: [0, 2, 0, 0] })),
+    riderText(title, { fontSize: size.title, bold: true }),
+    riderText(tour, { color: ink.quiet, margin: [0, 1, 0, 6] }),
+    riderText(answer, { fontSize: size.answer, bold: true }),
+    riderText(why, { fontSize: size.title, margin: [0, 2, 0, 0] }),
+    ...notes.map((note) => riderText(note, { color: ink.quiet, margin: [0, 2, 0, 0] })),
   ];
 }
 
-function footLine(page: number, pages: number, { madeOn, version }: SheetStamp): Content {
+function footLine(
+  page: number,
+  pages: number,
+  { reminder, made }: SheetContent,
+  { widthPt, size }: Look,
+): Content {
   return {
     margin: [pageMargins[0], 10, pageMargins[2], 0],
     fontSize: size.small,
     stack: [
-      rule(),
+      rule(widthPt),
       {
         columns: [
-          { text: reserveReminder, bold: true },
-          {
-            text: `${program} ${version}, made on ${dateText(madeOn)}, page ${page} of ${pages}`,
-            alignment: 'right',
-            color: ink.quiet,
-          },
+          { text: reminder, bold: true },
+          { text: `${made}, page ${page} of ${pages}`, alignment: 'right', color: ink.quiet },
         ],
       },
     ],
   };
 }
 
-/** The whole sheet, what to decide and heed first and what it rests on last, as a description the PDF writer lays out; no clock, so the same input gives the same bytes. */
-export function sheetDocument(comparison: Comparison, stamp: SheetStamp): TDocumentDefinitions {
+/** How a sheet is laid out. */
+export interface Layout {
+  readonly paper: Paper;
+  /** Of the type, 1 as it is meant to be. */
+  readonly scale: number;
+  /** Told of the number of pages once they are laid out. */
+  readonly onPages: (pages: number) => void;
+}
+
+/** The sheet as a description the PDF writer lays out. */
+export function sheetDocument(
+  sheet: SheetContent,
+  { madeOn, version }: SheetStamp,
+  { paper, scale, onPages }: Layout,
+): TDocumentDefinitions {
+  const look = lookOf(paper, scale);
   const content: Content = [
-    ...opening(comparison),
-    scorecard(comparison),
-    ledger(comparison),
-    packingLists(comparison),
-    ...legNoteList(comparison),
-    cautionList(comparison),
-    assumptionList(comparison),
+    ...opening(sheet, look),
+    ...sheet.sections.map((section) => sectionContent(section, look)),
   ];
   return {
-    pageSize: 'A4',
+    pageSize: pageSize[paper],
     pageMargins,
     // From 1.4 on the writer repeats the title in an XML stream without escaping it: `A & B` would not be well-formed.
     version: '1.3',
     language: 'en-GB',
     displayTitle: true,
     info: {
-      title: printable(documentTitle(comparison)),
-      creator: `${program} ${stamp.version}`,
+      title: printable(sheet.title),
+      creator: `${program} ${version}`,
       producer: program,
-      creationDate: new Date(stamp.madeOn),
+      creationDate: new Date(madeOn),
     },
-    defaultStyle: { font: sheetFont, fontSize: size.body, lineHeight },
+    defaultStyle: { font: sheetFont, fontSize: look.size.body, lineHeight },
     content: printable(content),
     pageBreakBefore: leavesHeadingAlone,
-    footer: (page, pages) => printable(footLine(page, pages, stamp)),
+    footer: (page, pages) => {
+      onPages(pages);
+      return printable(footLine(page, pages, sheet, look));
+    },
   };
 }

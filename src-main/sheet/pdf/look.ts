@@ -1,105 +1,111 @@
-import type { Content, ContentText, CustomTableLayout, Node, TableCell } from 'pdfmake/interfaces';
-import type { Method } from '../../../shared-types/scenario.ts';
+import type { Content, ContentText, CustomTableLayout, Node, NodeQueries } from 'pdfmake/interfaces';
+import type { Paper } from '../../../shared-types/sheet.ts';
+import { ink } from '../inks.ts';
 
 /** Lengths and type sizes of the sheet are in points, 1/72 inch. */
-export const pageMargins: [left: number, top: number, right: number, bottom: number] = [40, 28, 40, 40];
-/** A4 less the margins. */
-export const textWidthPt = 515;
-export const size = {
-  answer: 15,
-  title: 10,
-  body: 9,
-  figure: 10,
-  small: 7.5,
-  caution: 7,
-  fine: 6.5,
-} as const;
+export const pageMargins: [left: number, top: number, right: number, bottom: number] = [36, 26, 36, 34];
 
-/** Paper is white and ink black in print; the warm tones are left to the hairlines. */
-export const ink = { quiet: '#4d4a45', hairline: '#a8a297', accent: '#8f4a16', failing: '#a3201a' } as const;
+/** Width of the papers: A4 by ISO 216, 210 mm; US Letter by ANSI/ASME Y14.1, 8.5 inches. */
+const paperWidthPt: Readonly<Record<Paper, number>> = { a4: 595.28, letter: 612 };
 
-/** Okabe & Ito's colour-blind-safe set, the amber darkened for paper; the same on screen and in print. */
-export const methodColour: Readonly<Record<Method, string>> = {
-  banks: '#0072b2',
-  panel: '#d08a00',
-  hub: '#009e73',
-  mix: '#cc79a7',
-};
-
-const hairlinePt = 0.5;
-const cellGapPt = 5;
-const barWidthPt = 3;
-const longestUnbrokenWord = 22;
-const breakableHeading = 1;
-/** Share of the page height above a heading. */
-const lowestHeadingRatio = 0.9;
-
-/** The first column of a table with bars; its cells are `bar(...)`. */
-export const barColumnWidthPt = barWidthPt;
-
-export function bar(colour: string): TableCell {
-  return { text: '', fillColor: colour };
+function textWidthPt(paper: Paper): number {
+  return paperWidthPt[paper] - pageMargins[0] - pageMargins[2];
 }
 
-/** Hairlines between rows only; `rowPaddingPt` above and below each. */
-export function hairlines(rowPaddingPt: number): CustomTableLayout {
+/** Sizes of type. What is read in a tent is no smaller than it must be. */
+const sizes = {
+  answer: 15,
+  title: 10,
+  heading: 9.5,
+  figure: 10,
+  body: 8.5,
+  reading: 7.5,
+  small: 7,
+  reference: 6.5,
+} as const;
+export type Sizes = Readonly<Record<keyof typeof sizes, number>>;
+
+/** All that blocks are laid out by: how wide they may be, and how large their type is. */
+export interface Look {
+  readonly widthPt: number;
+  readonly size: Sizes;
+}
+
+/** The look of a paper. @param scale of the type, 1 as it is meant to be */
+export function lookOf(paper: Paper, scale: number): Look {
+  const entries = Object.entries(sizes).map(([name, pt]) => [name, pt * scale]);
+  return { widthPt: textWidthPt(paper), size: Object.fromEntries(entries) as Sizes };
+}
+
+const hairlinePt = 0.5;
+export const cellGapPt = 3.5;
+export const barWidthPt = 3;
+/** Share of the page height above a heading. */
+const lowestHeadingRatio = 0.94;
+export const breakableHeading = 1;
+
+/** No line and no room above and below: a coloured bar beside text, in the first column where there is one. */
+export function bare(bars: boolean): CustomTableLayout {
   return {
-    hLineWidth: () => hairlinePt,
+    hLineWidth: () => 0,
     vLineWidth: () => 0,
-    hLineColor: () => ink.hairline,
     paddingLeft: (column) => (column === 0 ? 0 : cellGapPt),
     paddingRight: (column, { table }) =>
-      column === 0 || column === (table.widths?.length ?? 0) - 1 ? 0 : cellGapPt,
+      (bars && column === 0) || column === (table.widths?.length ?? 0) - 1 ? 0 : cellGapPt,
+    paddingTop: () => 0,
+    paddingBottom: () => 0,
+  };
+}
+
+/** Hairlines between rows, `rowPaddingPt` above and below each. */
+export function hairlines(bars: boolean, rowPaddingPt: number): CustomTableLayout {
+  return {
+    ...bare(bars),
+    hLineWidth: () => hairlinePt,
+    hLineColor: () => ink.hairline,
     paddingTop: () => rowPaddingPt,
     paddingBottom: () => rowPaddingPt,
   };
 }
 
-/** No line at all: a coloured bar beside text. */
-export const bare: CustomTableLayout = { ...hairlines(0), hLineWidth: () => 0 };
-
-/** Rows as close as the lines of a paragraph. */
-export const compact: CustomTableLayout = { ...hairlines(0.5), hLineWidth: () => 0 };
-
-/** A word as long as a column, a file name for example, is broken anywhere; other text only between words. */
-export function breaking(text: string): { readonly wordBreak: 'normal' | 'break-all' } {
-  const long = text.split(/\s/u).some((word) => word.length > longestUnbrokenWord);
-  return { wordBreak: long ? 'break-all' : 'normal' };
+/** A hairline under the head only. */
+export function headLine(bars: boolean, rowPaddingPt: number): CustomTableLayout {
+  return {
+    ...hairlines(bars, rowPaddingPt),
+    hLineWidth: (line, { table }) => (line === (table.headerRows ?? 0) ? hairlinePt : 0),
+  };
 }
 
-/** The rider's own words: may be long, may hold no space. */
-export function riderText(text: string, style: Partial<ContentText> = {}): ContentText {
-  return { text, ...breaking(text), ...style };
-}
+/** The longest word that is sure to fit, in letters. */
+export const longestWord = { inLine: 40, inCell: 22 } as const;
 
-export function small(text: string): ContentText {
-  return riderText(text, { fontSize: size.small, color: ink.quiet });
-}
+/** Text that is a string and nothing nested. */
+export type RiderText = ContentText & { readonly text: string };
 
-export function columnHead(text: string, alignment: 'left' | 'right' = 'right'): TableCell {
-  return { text, fontSize: size.small, color: ink.quiet, bold: true, alignment, verticalAlignment: 'bottom' };
+/** The rider's own words: may be long, may hold no space. A word longer than a line is broken anywhere; other text only between words. */
+export function riderText(
+  text: string,
+  style: Partial<Omit<ContentText, 'text'>> = {},
+  longest: number = longestWord.inLine,
+): RiderText {
+  const long = text.split(/\s/u).some((word) => word.length > longest);
+  return { text, wordBreak: long ? 'break-all' : 'normal', ...style };
 }
 
 /** A hairline across the page. */
-export function rule(): Content {
-  const ends = { x1: 0, y1: 0, x2: textWidthPt, y2: 0 };
+export function rule(widthPt: number): Content {
+  const ends = { x1: 0, y1: 0, x2: widthPt, y2: 0 };
   return {
     canvas: [{ type: 'line', ...ends, lineWidth: hairlinePt, lineColor: ink.hairline }],
     margin: [0, 0, 0, 4],
   };
 }
 
-/**
- * A section under its heading. One marked `short` is not torn between pages; the PDF writer would drop a kept block that
- * is taller than a page, so whatever may grow with the rider's kit is short only up to a safe number of lines.
- */
-export function section(heading: string, body: Content, short: boolean): Content {
-  const head: Content = { text: heading, bold: true, fontSize: size.body, margin: [0, 0, 0, 3] };
-  const stack = [short ? head : { ...head, headlineLevel: breakableHeading }, body];
-  return { unbreakable: short, margin: [0, 9, 0, 0], stack };
-}
-
-/** Moves the heading of a section that may be torn to the next page when little of its body would follow it. */
-export function leavesHeadingAlone({ headlineLevel, startPosition }: Node): boolean {
-  return headlineLevel === breakableHeading && startPosition.verticalRatio > lowestHeadingRatio;
+/** Moves a heading to the next page when nothing, or next to nothing, of its section would follow it on its own. */
+export function leavesHeadingAlone(
+  { headlineLevel, startPosition }: Node,
+  { getFollowingNodesOnPage }: Pick<NodeQueries, 'getFollowingNodesOnPage'>,
+): boolean {
+  if (headlineLevel !== breakableHeading) return false;
+  return startPosition.verticalRatio > lowestHeadingRatio || getFollowingNodesOnPage().length === 0;
 }

@@ -1,5 +1,6 @@
 import type { Assumption } from '../../../shared-types/comparison.ts';
-import { labelWh, type ItemOf } from '../../../shared-types/item.ts';
+import type { KeptEstimate } from '../../../shared-types/field-log.ts';
+import { labelWh, type Item, type ItemOf } from '../../../shared-types/item.ts';
 import type { Scenario } from '../../../shared-types/scenario.ts';
 import { usualRisk, type Settings } from '../../../shared-types/settings.ts';
 import { bedtime, ridesFrom, wakesAt } from '../../model/flow/day-schedule.ts';
@@ -10,18 +11,27 @@ import { chargeFromDegC, chargeToDegC } from '../../model/storage/charging-tempe
 import { usableShare } from '../../model/storage/cold.ts';
 import { deviceEfficiencyIn, type DeviceModel } from '../../model/storage/device.ts';
 import { taperStart } from '../../model/storage/taper.ts';
+import { keptInUse } from '../field-log/kept-in-use.ts';
+import { figureFromReadings, measuredSource, usesFromReadings } from './from-readings.ts';
 import { judgeAssumptions, lifeAssumptions } from './judge-assumptions.ts';
-import { ofKind, type CarriedItem } from './kit.ts';
+import { ofKind, travellingItems, type CarriedItem } from './kit.ts';
 import { placementWords } from './placement-words.ts';
 import { hubAssumptions, rideAssumptions } from './ride-assumptions.ts';
 import { decimal, inPercent } from './words.ts';
 import { skyAssumptions } from './sky-assumptions.ts';
 import type { TourModel } from './tour.ts';
 
+/** What comes along in every scenario, and which figures of the catalogue are from readings. */
+export interface Along {
+  readonly devices: readonly DeviceModel[];
+  readonly items: readonly Item[];
+  readonly kept: readonly KeptEstimate[];
+}
+
 /** The figures every scenario of a comparison rests on. */
 export function sharedAssumptions(
   { tour, places, timeline }: TourModel,
-  devices: readonly DeviceModel[],
+  { devices, items, kept }: Along,
   settings: Pick<Settings, 'sky' | 'risk' | 'money' | 'frontLoad' | 'currency'>,
 ): readonly Assumption[] {
   const { sky, risk } = settings;
@@ -66,6 +76,7 @@ export function sharedAssumptions(
     },
     ...rideAssumptions(tour),
     ...devices.map((device) => deviceAssumption(device, timeline)),
+    ...usesFromReadings(travellingItems(items, tour.leftAtHome), kept),
     ...judgeAssumptions(settings),
     { name: 'Step', value: `${decimal(timeline.stepHours * 60)} min`, basis: 'rider', source: 'settings' },
   ];
@@ -82,29 +93,42 @@ function deviceAssumption(device: DeviceModel, timeline: Timeline): Assumption {
 }
 
 /** The figures of one scenario's own kit, saying for each whether it is a label's or the rider's own measurement. */
-export function kitAssumptions(scenario: Scenario, lines: readonly CarriedItem[]): readonly Assumption[] {
+export function kitAssumptions(
+  scenario: Scenario,
+  lines: readonly CarriedItem[],
+  kept: readonly KeptEstimate[],
+): readonly Assumption[] {
   return [
-    ...ofKind(lines, 'bank').map(({ item }) => bankAssumption(item)),
+    ...ofKind(lines, 'bank').flatMap(({ item }) => [
+      bankAssumption(item, kept),
+      ...figureFromReadings(item, 'bank-efficiency', kept),
+    ]),
     ...cellAssumptions(scenario),
-    ...ofKind(lines, 'panel').flatMap(({ item }) => [panelAssumption(item), placementAssumption(scenario)]),
-    ...hubAssumptions(lines, scenario.rules),
+    ...ofKind(lines, 'panel').flatMap(({ item }) => [
+      panelAssumption(item, kept),
+      placementAssumption(scenario),
+    ]),
+    ...hubAssumptions(lines, scenario.rules, kept),
     ...ofKind(lines, 'wall-charger').map(({ item }) => chargerAssumption(item)),
     ...lifeAssumptions(lines),
   ];
 }
 
-function bankAssumption(bank: ItemOf<'bank'>): Assumption {
+function bankAssumption(bank: ItemOf<'bank'>, kept: readonly KeptEstimate[]): Assumption {
   const measured = bank.measuredDeliverableWh;
   if (measured !== null)
     return {
       name: bank.label,
       value: `${decimal(measured.value, 1)} Wh at the plug, full to empty`,
       basis: 'measured',
-      source: `measured on ${measured.on}`,
+      source: measuredSource(bank, 'bank-delivery', measured.on, kept),
     };
+  // Where readings gave the efficiency in, it has a line of its own.
+  const intoCells =
+    keptInUse(bank, 'bank-efficiency', kept) === null ? `${inPercent(bank.efficiencyIn)} in, ` : '';
   return {
     name: bank.label,
-    value: `${decimal(labelWh(bank.capacity) * bank.health, 1)} Wh in the cells, ${inPercent(bank.efficiencyIn)} in, ${inPercent(bank.efficiencyOut)} out`,
+    value: `${decimal(labelWh(bank.capacity) * bank.health, 1)} Wh in the cells, ${intoCells}${inPercent(bank.efficiencyOut)} out`,
     basis: 'label',
     source: `label × health ${inPercent(bank.health)}`,
   };
@@ -135,18 +159,14 @@ const sleepWords: Readonly<Record<Scenario['rules']['cellsSleep'], string>> = {
   outside: 'outside, as cold as the air',
 };
 
-function panelAssumption({
-  label,
-  ratedW,
-  measuredRatedW,
-  regulatorEfficiency,
-}: ItemOf<'panel'>): Assumption {
+function panelAssumption(panel: ItemOf<'panel'>, kept: readonly KeptEstimate[]): Assumption {
+  const { label, ratedW, measuredRatedW, regulatorEfficiency } = panel;
   if (measuredRatedW !== null)
     return {
       name: label,
       value: `${decimal(measuredRatedW.value, 1)} W at the plug`,
       basis: 'measured',
-      source: `measured on ${measuredRatedW.on}`,
+      source: measuredSource(panel, 'panel-power', measuredRatedW.on, kept),
     };
   return {
     name: label,

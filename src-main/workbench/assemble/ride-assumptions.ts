@@ -1,4 +1,5 @@
 import type { Assumption } from '../../../shared-types/comparison.ts';
+import type { KeptEstimate } from '../../../shared-types/field-log.ts';
 import { fieldMeta } from '../../../shared-types/field.ts';
 import { hubLoad, type HubPower } from '../../../shared-types/hub-item.ts';
 import type { ItemOf } from '../../../shared-types/item.ts';
@@ -13,6 +14,8 @@ import {
 } from '../../../shared-types/tour.ts';
 import { measuredWindingEfficiency } from '../../model/ride/hub.ts';
 import { walkingKmh } from '../../model/ride/solve-speed.ts';
+import { promiseWord } from '../field-log/hub-yield.ts';
+import { measuredSource } from './from-readings.ts';
 import { hubNotes } from './hub-notes.ts';
 import { ofKind, type CarriedItem } from './kit.ts';
 import { decimal, inPercent } from './words.ts';
@@ -101,11 +104,15 @@ function windWords(wind: Wind): string {
 }
 
 /** The figures of the generator wheel of a kit, and what keeps it from working. */
-export function hubAssumptions(lines: readonly CarriedItem[], rules: Rules): readonly Assumption[] {
+export function hubAssumptions(
+  lines: readonly CarriedItem[],
+  rules: Rules,
+  kept: readonly KeptEstimate[],
+): readonly Assumption[] {
   const hubs = ofKind(lines, 'generator-hub');
   const [hub] = hubs;
   return [
-    ...hubs.map(({ item }) => hubAssumption(item)),
+    ...hubs.flatMap(({ item }) => [hubAssumption(item), ...yieldAssumption(item, kept)]),
     ...ofKind(lines, 'converter').map(({ item }) => converterAssumption(item, hub?.item.power)),
     ...hubNotes(lines, rules).map((value): Assumption => ({
       name: 'Note',
@@ -132,6 +139,20 @@ function hubAssumption({ label, power, idleDragW10, idleDragW30 }: ItemOf<'gener
     basis: 'measured',
     source: 'rider’s own curve, Fritsch & Butland 1984 between points; winding: assumed',
   };
+}
+
+/** What the rider's own rides made of the promise. */
+function yieldAssumption(hub: ItemOf<'generator-hub'>, kept: readonly KeptEstimate[]): readonly Assumption[] {
+  const { label, measuredYield } = hub;
+  if (measuredYield === null) return [];
+  return [
+    {
+      name: label,
+      value: `yield at the plug ${inPercent(measuredYield.value, 1)} of its ${promiseWord(hub)}; its drag stays as above`,
+      basis: 'measured',
+      source: measuredSource(hub, 'hub-yield', measuredYield.on, kept),
+    },
+  ];
 }
 
 /** What a curve holds already is not the converter's to say. */

@@ -1,8 +1,10 @@
+import type { ItemDraftOf } from '../../../shared-types/item.ts';
 import { daysBefore, type Bicycle, type Leg, type Tour } from '../../../shared-types/tour.ts';
 import type { PlaceClimate } from '../../model/flow/tour-sun.ts';
 import { airDensityKgM3 } from '../../model/ride/air-density.ts';
 import { courseOfClass, courseOfTrack, type Course } from '../../model/ride/course.ts';
-import { generatorWheel, type GeneratorWheel } from '../../model/ride/hub.ts';
+import { yielding } from '../../model/ride/hub-yield.ts';
+import { generatorWheel, type ConverterModel, type GeneratorWheel } from '../../model/ride/hub.ts';
 import type { RideModel } from '../../model/ride/power-balance.ts';
 import { rideCourse, type RiddenCourse } from '../../model/ride/ride-course.ts';
 import { terrainClasses } from '../../model/ride/terrain.ts';
@@ -76,9 +78,15 @@ export function courseOf({ terrain, wind }: Leg, { pavedRolling }: Bicycle): Cou
 export function wheelOf(lines: readonly CarriedItem[]): GeneratorWheel | null {
   const [hub] = ofKind(lines, 'generator-hub');
   if (hub === undefined) return null;
-  const [converter] = ofKind(lines, 'converter');
-  return generatorWheel(
-    hub.item,
-    converter === undefined ? null : { ...converter.item, outputW: converter.item.output.powerW },
-  );
+  const [line] = ofKind(lines, 'converter');
+  const converter = line === undefined ? null : converterModel(line.item);
+  const wheel = generatorWheel(hub.item, converter);
+  const { measuredYield } = hub.item;
+  return measuredYield === null || converter === null
+    ? wheel
+    : yielding(wheel, measuredYield.value, converter.outputW);
+}
+
+export function converterModel(converter: ItemDraftOf<'converter'>): ConverterModel {
+  return { ...converter, outputW: converter.output.powerW };
 }

@@ -1,5 +1,6 @@
 import {
   estimateLevel,
+  measureUnits,
   type EstimateOffer,
   type ItemEstimate,
   type KeptEstimate,
@@ -13,29 +14,36 @@ import { fewestReadings } from '../../model/field-log/mean-of-cells.ts';
 import { ratioOf } from '../../model/field-log/ratio.ts';
 import { monotoneCurve } from '../../model/ride/monotone-curve.ts';
 import { bankCapacityWh } from '../../model/storage/bank.ts';
+import { promiseWord, type PlugConverter } from './hub-yield.ts';
+import { keptInUse } from './kept-in-use.ts';
+import { keptWords } from './kept-words.ts';
 import { inDigitsKept, isTaken, measuredField } from './measured-field.ts';
 import { intakeCells, measuredOf, type Measured, type ReadCell } from './measures.ts';
 
-type Found = Omit<ItemEstimate, 'offer' | 'catalogue' | 'itemId'>;
+type Found = Omit<ItemEstimate, 'offer' | 'catalogue' | 'itemId' | 'unit'>;
 
-/** What all readings of all items make known; items without any are left out. */
-export function itemEstimates(
-  items: readonly Item[],
-  readings: readonly Reading[],
-  kept: readonly KeptEstimate[],
-): readonly ItemEstimate[] {
+/** What readings are understood with. */
+export interface LogSources {
+  readonly readings: readonly Reading[];
+  readonly kept: readonly KeptEstimate[];
+  readonly converter: PlugConverter;
+}
+
+/** What the readings of these items make known; items without any are left out. */
+export function itemEstimates(items: readonly Item[], log: LogSources): readonly ItemEstimate[] {
   return items.flatMap((item) =>
-    foundOf(item, readings).map((found) => ({
+    foundOf(item, log).map((found) => ({
       ...found,
       itemId: item.id,
+      unit: measureUnits[found.measure],
       catalogue: catalogueValue(item, found),
-      offer: offerOf(item, found, kept),
+      offer: offerOf(item, found, log.kept),
     })),
   );
 }
 
-function foundOf(item: Item, readings: readonly Reading[]): readonly Found[] {
-  const found = measuredOf(item, readings)
+function foundOf(item: Item, { readings, converter }: LogSources): readonly Found[] {
+  const found = measuredOf(item, readings, converter)
     .filter(({ cells }) => cells.length > 0)
     .map(straight);
   return item.kind === 'bank' ? [...found, ...efficiencyOf(item, readings, found[0])] : found;
@@ -82,7 +90,6 @@ function efficiencyOf(
     {
       measure: 'bank-efficiency',
       name: 'What comes out per Wh taken in',
-      unit: 'share',
       basis: `Its delivery from full to empty over what it takes in from empty to full; ${efficiencyLack(missingOut, intake.missing)}`,
       cells: [],
       readings: intake.readings + (delivery?.readings ?? 0),
@@ -122,7 +129,10 @@ function catalogueValue(item: Item, { measure }: Found): ItemEstimate['catalogue
   if (item.kind === 'device') return plannedUse(item, measure);
   if (item.kind === 'panel')
     return { value: item.ratedW * item.regulatorEfficiency, words: 'Rating and regulator' };
-  return item.kind === 'generator-hub' ? hubValue(item) : null;
+  if (item.kind !== 'generator-hub') return null;
+  return measure === 'hub-yield'
+    ? { value: 1, words: `What its ${promiseWord(item)} promises` }
+    : hubValue(item);
 }
 
 /** The speed that a hub's rating is for, as its field says; its curve is taken there too. */
@@ -151,12 +161,11 @@ function offerOf(item: Item, found: Found, kept: readonly KeptEstimate[]): Estim
   if ('why' in field) return { as: 'none', why: field.why };
   if (estimate === null) return { as: 'none', why: 'Too few readings to store a value.' };
   const value = inDigitsKept(estimate.value * field.factor);
-  const known = kept.find((each) => each.itemId === item.id && each.measure === measure);
-  const isInUse = known !== undefined && known.value === field.value;
-  if (isInUse && known.value === value && known.readings === readings)
+  const known = keptInUse(item, measure, kept);
+  if (known !== null && known.value === value && known.readings === readings)
     return { as: 'stored', field: field.name, on: known.on, readings: known.readings };
   if (!isTaken(field.put(value, found.cells.at(-1)?.on ?? '2000-01-01')))
     return { as: 'none', why: `${field.name} does not take this value: check the readings.` };
-  const from = isInUse ? `, from ${known.readings} readings on ${known.on}` : '';
+  const from = known === null ? '' : `, ${keptWords(known)}`;
   return { as: 'open', field: field.name, now: `${field.now}${from}` };
 }

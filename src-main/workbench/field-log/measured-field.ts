@@ -2,6 +2,8 @@ import type { Measure } from '../../../shared-types/field-log.ts';
 import { itemDraft, labelWh, type Item } from '../../../shared-types/item.ts';
 import { bankCapacityWh } from '../../model/storage/bank.ts';
 import { decimal, inPercent } from '../assemble/words.ts';
+import { promiseWord } from './hub-yield.ts';
+import { measuredOn } from './kept-words.ts';
 
 /** The field of an item that a measured value belongs in. */
 export interface MeasuredField {
@@ -27,7 +29,10 @@ export function measuredField(item: Item, measure: Measure): MeasuredField | NoF
     return measure === 'bank-efficiency' ? efficiencyField(item) : deliveryField(item);
   if (item.kind === 'device') return useField(item, measure);
   if (item.kind === 'panel') return powerField(item);
-  return { why: 'A hub has a curve of power by speed, not one power; readings at several speeds go there.' };
+  if (item.kind === 'generator-hub' && measure === 'hub-yield') return yieldField(item);
+  return {
+    why: 'A hub has no one power: it rises with speed. Note the distance of each ride, and its yield can be stored.',
+  };
 }
 
 const notMeasured = (label: string): string => `not measured: ${label}`;
@@ -41,7 +46,7 @@ function deliveryField(bank: Extract<Item, { kind: 'bank' }>): MeasuredField {
     now:
       measured === null
         ? notMeasured(`label and losses make it ${decimal(labelled * bank.efficiencyOut, 1)} Wh`)
-        : `${decimal(measured.value, 1)} Wh, measured on ${measured.on}`,
+        : `${decimal(measured.value, 1)} Wh, ${measuredOn(measured.on)}`,
     factor: 1,
     put: (value, on) => ({ ...bank, measuredDeliverableWh: { value, on } }),
   };
@@ -68,9 +73,23 @@ function powerField(panel: Extract<Item, { kind: 'panel' }>): MeasuredField {
         ? notMeasured(
             `rated ${decimal(panel.ratedW, 1)} W, regulator ${inPercent(panel.regulatorEfficiency)}`,
           )
-        : `${decimal(measured.value, 1)} W, measured on ${measured.on}`,
+        : `${decimal(measured.value, 1)} W, ${measuredOn(measured.on)}`,
     factor: 1,
     put: (value, on) => ({ ...panel, measuredRatedW: { value, on } }),
+  };
+}
+
+function yieldField(hub: Extract<Item, { kind: 'generator-hub' }>): MeasuredField {
+  const measured = hub.measuredYield;
+  return {
+    name: 'Measured yield',
+    value: measured?.value ?? null,
+    now:
+      measured === null
+        ? notMeasured(`all that its ${promiseWord(hub)} promises`)
+        : `${inPercent(measured.value, 1)} of what its ${promiseWord(hub)} promises, ${measuredOn(measured.on)}`,
+    factor: 1,
+    put: (value, on) => ({ ...hub, measuredYield: { value, on } }),
   };
 }
 

@@ -2,12 +2,14 @@ import { itemKindNames, labelWh, type Item } from '../../../shared-types/item.ts
 import { failure, type FieldError, type Outcome } from '../../../shared-types/outcome.ts';
 import {
   isRead,
+  meanKmh,
   readingsOfKind,
   type ReadingDraft,
   type ReadingKind,
 } from '../../../shared-types/reading.ts';
 import type { StoreState } from '../../../shared-types/stop-plan.ts';
 import { fallBetween } from '../../model/field-log/cells.ts';
+import { decimal } from '../assemble/words.ts';
 import { fullnessOf } from './fullness.ts';
 
 /** What the schema can't see: what day it is, and what the item is like. Null when nothing is wrong. */
@@ -74,7 +76,19 @@ export function lightsOf(item: Item): number {
   return item.kind === 'bank' ? item.lights : 0;
 }
 
+/** With luggage nobody holds more over hours (common practice, no source): above it distance or hours are a slip. */
+const fastestMeanKmh = 60;
+
+function rideFaults(draft: Extract<ReadingDraft, { as: 'ride' }>): readonly FieldError[] {
+  const speedKmh = meanKmh(draft);
+  if (speedKmh === null || speedKmh <= fastestMeanKmh) return [];
+  const mostKm = decimal(fastestMeanKmh * draft.hours, 1);
+  const allowed = `at most ${mostKm} km in ${decimal(draft.hours, 2)} h, a mean of ${fastestMeanKmh} km/h`;
+  return [{ path: 'reading.distanceKm', allowed, got: `a mean of ${decimal(speedKmh)} km/h` }];
+}
+
 function orderFaults(draft: ReadingDraft, item: Item): readonly FieldError[] {
+  if (draft.as === 'ride') return rideFaults(draft);
   if (draft.as === 'use')
     return draft.afterShare < draft.beforeShare
       ? []

@@ -44,7 +44,7 @@ export function figuresKey({ ground, leg, scenarios }: MapSubject): string {
 
 type FigureSettings = Omit<
   Settings,
-  'preferences' | 'theme' | 'units' | 'numberFormat' | 'letterKeys' | 'tourId'
+  'preferences' | 'theme' | 'units' | 'numberFormat' | 'letterKeys' | 'paper' | 'tourId'
 >;
 
 function figureSettings({

@@ -1,4 +1,4 @@
-import type { Marker } from '../marks/looks.ts';
+import type { Marker } from '../../../shared-types/method-marker.ts';
 
 /** How a chart draws the marker of a method. */
 export const pointStyles: Readonly<Record<Marker, 'circle' | 'rectRot' | 'rect' | 'triangle'>> = {

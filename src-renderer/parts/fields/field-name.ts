@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { fieldMeta } from '../../../shared-types/field.ts';
+import { fieldMeta, type FieldMeta } from '../../../shared-types/field.ts';
 import { groupWords } from './words.ts';
 
 /** The label of the field, or the head of the group, at a path of a schema; null where the path leads nowhere. */
@@ -9,6 +9,14 @@ export function fieldNameAt(schema: z.core.$ZodType, path: readonly string[]): s
   const part = partOf(schema, key);
   if (part === null) return null;
   return fieldNameAt(part, rest) ?? groupWords(key);
+}
+
+/** The meta of the field at a path of a schema; null where there is no field of ours. */
+export function fieldMetaAt(schema: z.core.$ZodType, path: readonly string[]): FieldMeta | null {
+  const [key, ...rest] = path;
+  if (key === undefined) return fieldMeta(schema) ?? null;
+  const part = partOf(schema, key);
+  return part === null ? null : fieldMetaAt(part, rest);
 }
 
 function partOf(schema: z.core.$ZodType, key: string): z.core.$ZodType | null {

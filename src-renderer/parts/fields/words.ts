@@ -21,6 +21,7 @@ const groupLabels: Readonly<Record<string, string>> = {
   points: 'Measured curve',
   measuredDeliverableWh: 'Measured delivery',
   measuredRatedW: 'Measured power',
+  measuredYield: 'Measured yield',
   bicycle: 'Bicycle on the road',
   legs: 'Legs',
   leftAtHome: 'Devices left at home',

@@ -1,6 +1,5 @@
+import { methodMarker, type Marker } from '../../../shared-types/method-marker.ts';
 import type { Method } from '../../../shared-types/scenario.ts';
-
-export type Marker = 'circle' | 'diamond' | 'square' | 'triangle';
 
 /** How a method looks everywhere: a colour and, besides it, a marker and a dash. */
 export interface Look {
@@ -11,10 +10,10 @@ export interface Look {
 }
 
 const methodLooks: Readonly<Record<Method, Look>> = {
-  banks: { colour: '--banks', marker: 'circle', dash: [6, 3] },
-  panel: { colour: '--panel', marker: 'diamond', dash: [] },
-  hub: { colour: '--hub', marker: 'square', dash: [2, 2] },
-  mix: { colour: '--mix', marker: 'triangle', dash: [8, 3, 2, 3] },
+  banks: { colour: '--banks', marker: methodMarker.banks, dash: [6, 3] },
+  panel: { colour: '--panel', marker: methodMarker.panel, dash: [] },
+  hub: { colour: '--hub', marker: methodMarker.hub, dash: [2, 2] },
+  mix: { colour: '--mix', marker: methodMarker.mix, dash: [8, 3, 2, 3] },
 };
 
 export function lookOf(method: Method): Look {

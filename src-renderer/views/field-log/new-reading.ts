@@ -64,8 +64,9 @@ export function newReading(item: Item, as: ReadingKind, today: string): ReadingD
         during: 'riding',
       };
     case 'sun':
-    case 'ride':
       return { as, ...common, energy, hours: Number.NaN };
+    case 'ride':
+      return { as, ...common, energy, hours: Number.NaN, distanceKm: null };
   }
 }
 

@@ -3,6 +3,7 @@ import type { Item } from '../../../shared-types/item.ts';
 import { during, meterWh, type MeterEnergy, type Reading } from '../../../shared-types/reading.ts';
 import { fieldMeta } from '../../../shared-types/field.ts';
 import type { StoreState } from '../../../shared-types/stop-plan.ts';
+import { display } from '../../state/display.svelte.ts';
 
 /** A reading as a rider would say it. */
 export function readingWords(reading: Reading, item: Item | undefined, locale?: string): string {
@@ -19,7 +20,7 @@ export function readingWords(reading: Reading, item: Item | undefined, locale?: 
     case 'sun':
       return `gave ${energyWords(reading.energy, locale)} in ${hoursText(reading.hours, locale)} of full sun`;
     case 'ride':
-      return `gave ${energyWords(reading.energy, locale)} in ${hoursText(reading.hours, locale)} of riding`;
+      return `gave ${energyWords(reading.energy, locale)} in ${hoursText(reading.hours, locale)} of riding${distanceText(reading.distanceKm, locale)}`;
   }
 }
 
@@ -34,6 +35,10 @@ function energyWords(energy: MeterEnergy, locale?: string): string {
   if (energy.as === 'meter-wh') return wh;
   const charge = withUnit(energy.mAh, 'mAh', { locale });
   return `${charge} at ${withUnit(energy.volts, 'V', { digits: 1, locale })} (${wh})`;
+}
+
+function distanceText(distanceKm: number | null, locale?: string): string {
+  return distanceKm === null ? '' : `, ${display.distance(distanceKm, { digits: 1, locale })}`;
 }
 
 function hoursText(hours: number, locale?: string): string {

@@ -12,7 +12,12 @@ const keysByGroup: readonly { readonly title: string; readonly rows: readonly (r
   { title: 'Wheel parts', rows: [['rim', 'spokes', 'labour']] },
   {
     title: 'Electrics',
-    rows: [['power'], ['idleDragW10', 'idleDragW30'], ['wheelCircumferenceM', 'ratedCircumferenceM']],
+    rows: [
+      ['power'],
+      ['measuredYield'],
+      ['idleDragW10', 'idleDragW30'],
+      ['wheelCircumferenceM', 'ratedCircumferenceM'],
+    ],
   },
 ];
 

@@ -6,6 +6,7 @@ import type { Fact } from '../../parts/fact.ts';
 /** What the maker says beside what the rider measured, and which of them the comparison uses; null for a kind without both. */
 export function labelAndMeasured(item: Item, locale?: string): readonly Fact[] | null {
   if (item.kind === 'bank') return bankFacts(item, locale);
+  if (item.kind === 'generator-hub') return hubFacts(item, locale);
   return item.kind === 'panel' ? panelFacts(item, locale) : null;
 }
 
@@ -41,6 +42,25 @@ function panelFacts(panel: ItemOf<'panel'>, locale?: string): readonly Fact[] {
           ? `the rating × ${percent(panel.regulatorEfficiency, { locale })} regulator efficiency`
           : 'what you measured, the regulator’s loss in it',
     },
+  ];
+}
+
+/** What a hub gives at the plug hangs on its converter and the speed, so its yield is a share of what it promises. */
+function hubFacts({ power, measuredYield }: ItemOf<'generator-hub'>, locale?: string): readonly Fact[] {
+  const promise = power.as === 'rating' ? 'the rating' : 'the curve';
+  const share = measuredYield === null ? '' : percent(measuredYield.value, { digits: 1, locale });
+  return [
+    power.as === 'rating'
+      ? { name: 'On the label', value: `${withUnit(power.ratedW, 'W', { digits: 1, locale })} at 15 km/h` }
+      : { name: 'Measured curve', value: `${power.points.length} points` },
+    {
+      name: 'Measured at the plug',
+      value:
+        measuredYield === null
+          ? 'not yet'
+          : `${share} of what ${promise} promises, ${fullDate(measuredYield.on, locale)}`,
+    },
+    { name: 'The comparison uses', value: measuredYield === null ? promise : `${promise} × ${share}` },
   ];
 }
 

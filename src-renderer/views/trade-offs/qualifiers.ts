@@ -1,12 +1,12 @@
-import type {
-  Comparison,
-  Cost,
-  EnergyMargin,
-  LegYield,
-  ScenarioResult,
-} from '../../../shared-types/comparison.ts';
+import type { Comparison, Cost, LegYield, ScenarioResult } from '../../../shared-types/comparison.ts';
 import { amount, moneyText, withUnit } from '../../../shared-types/figures.ts';
-import { firstShortText, ofHundred, spreadText, usualMargin } from '../../../shared-types/history-words.ts';
+import {
+  firstShortText,
+  limitText,
+  ofHundred,
+  spreadText,
+  usualMargin,
+} from '../../../shared-types/history-words.ts';
 
 /** What stands beside the price: what is owned already, and what could not be added up. */
 export function costQualifiers(cost: Cost, locale?: string): readonly string[] {
@@ -51,11 +51,6 @@ export function marginQualifiers(
 ): readonly string[] {
   const often = `in ${ofHundred(confidence, locale)} histories`;
   return [often, usualMargin(margin, locale), limitText(margin)].filter((text) => text !== '');
-}
-
-function limitText({ capped, limitedBy }: EnergyMargin): string {
-  if (capped) return 'no limit found';
-  return limitedBy === null ? '' : `limited by ${limitedBy.device}, day ${limitedBy.day}`;
 }
 
 /** What stands under the risk: what runs flat first, and the least that stays stored. */

@@ -5,7 +5,7 @@ import { barLooks, solidBar } from '../../parts/charts/bar-looks.ts';
 import type { Drawing, Series } from '../../parts/charts/drawing.ts';
 import type { LegendEntry } from '../../parts/charts/legend.ts';
 import { faded, type Palette } from '../../parts/charts/palette.ts';
-import { flipsText, labelOf, swingValueText } from './swing-words.ts';
+import { flipsText, labelOf, swingValueText } from '../../../shared-types/swing-words.ts';
 
 type EndName = 'low' | 'high';
 

@@ -2,9 +2,9 @@ import { formatNumber } from '../../../shared-types/figures.ts';
 import type { Swings } from '../../../shared-types/swings.ts';
 import type { Figure } from '../../parts/charts/figure.ts';
 import { drawSwings, swingsLegend } from './swings-chart.ts';
-import { swingsFinding } from './swings-finding.ts';
+import { swingsFinding } from '../../../shared-types/swings-finding.ts';
 import { swingsTable } from './swings-table.ts';
-import { labelOf } from './swing-words.ts';
+import { labelOf } from '../../../shared-types/swing-words.ts';
 
 /** What would change the answer, ready to be framed. */
 export function swingsFigure(swings: Swings): Figure {

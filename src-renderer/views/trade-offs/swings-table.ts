@@ -1,6 +1,6 @@
 import type { Swing, SwingEnd, Swings } from '../../../shared-types/swings.ts';
 import type { ChartTable } from '../../parts/charts/chart-table.ts';
-import { flipsText, labelOf, plannedText, swingValueText } from './swing-words.ts';
+import { flipsText, labelOf, plannedText, swingValueText } from '../../../shared-types/swing-words.ts';
 
 /** The figures behind the bars, with what turns the order and where the ranges are from. */
 export function swingsTable(swings: Swings): ChartTable {

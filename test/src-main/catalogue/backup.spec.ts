@@ -14,7 +14,7 @@ describe('backUp()', () => {
   it('throws and leaves no copy when none can be made', () => {
     const file = temporaryFile();
     const { write } = opened(file);
-    const name = 'catalogue-20270503T120000000Z-step-210.sqlite';
+    const name = 'catalogue-20270503T120000000Z-step-230.sqlite';
     mkdirSync(join(backupFolder(file), name), { recursive: true });
     writeFileSync(join(backupFolder(file), name, 'in-the-way'), '');
     expect(() => backUp(write, file, new Date(noon))).toThrow();
@@ -32,7 +32,7 @@ describe('backUp()', () => {
   it('names the copy by time and version', () => {
     const file = temporaryFile();
     const copy = backUp(opened(file).write, file, new Date(noon));
-    expect(basename(copy)).toBe('catalogue-20270503T120000000Z-step-210.sqlite');
+    expect(basename(copy)).toBe('catalogue-20270503T120000000Z-step-230.sqlite');
   });
 
   it('keeps the last ten, and nothing half made', () => {

@@ -268,6 +268,7 @@ accessory,Cable,30,,,,,,,,,`;
         spokes: { cost: { minor: 0, currency: euro }, massG: 0, replacesG: 0 },
         labour: { minor: 0, currency: euro },
         power: { as: 'rating', ratedW: 3 },
+        measuredYield: null,
         idleDragW10: 0.5,
         idleDragW30: 2.5,
         wheelCircumferenceM: 2.155,

@@ -58,7 +58,7 @@ describe('migrate()', () => {
 
   it('brings an empty file to the newest version', () => {
     const db = migratedTo(newestVersion(migrations));
-    expect(schemaVersion(db)).toBe(210);
+    expect(schemaVersion(db)).toBe(230);
     expect(tablesOf(db)).toContain('criterion_scales');
   });
 
@@ -66,7 +66,7 @@ describe('migrate()', () => {
     const db = migratedTo(newestVersion(migrations));
     const before = tablesOf(db);
     migrate(db, migrations);
-    expect([schemaVersion(db), tablesOf(db)]).toEqual([210, before]);
+    expect([schemaVersion(db), tablesOf(db)]).toEqual([230, before]);
   });
 
   it('makes strict tables only', () => {
@@ -150,10 +150,12 @@ describe('step', () => {
     const before = untouchedAt80.map((table) => rowsOf(db, table));
     migrateTo(db, 80);
     expect(untouchedAt80.map((table) => rowsOf(db, table))).toEqual(before);
-    const hubs = oldItems.filter(({ kind }) => kind === 'generator-hub');
-    expect(hubs).toMatchObject(hubs.map(({ id }) => readGeneratorHub(db, id)));
     expect(rowsOf(db, 'converters')).toMatchObject([{ hub_load: 'rated', series_capacitor_uf: 0 }]);
     expect(rowsOf(db, 'accessories')).toMatchObject([{ item_id: 'old-cable', for_hub: 0 }]);
+    // Today's code reads today's tables.
+    migrate(db, migrations);
+    const hubs = oldItems.filter(({ kind }) => kind === 'generator-hub');
+    expect(hubs).toMatchObject(hubs.map(({ id }) => readGeneratorHub(db, id)));
   });
 
   it('70 to 80 lets curve points go with their hub', () => {
@@ -330,6 +332,25 @@ describe('step', () => {
   it('170 to 180 adds no scale to a catalogue that has no settings yet', () => {
     const db = migratedTo(180);
     expect(rowsOf(db, 'criterion_scales')).toEqual([]);
+  });
+
+  it('210 to 220 keeps hubs, readings and what was stored from them, with nothing made up', () => {
+    const db = filledAt100();
+    migrateTo(db, 210);
+    db.exec(`
+      INSERT INTO readings (id, item_id, form, taken_on, note, counted_wh, hours)
+        VALUES ('old-ride', 'old-hub', 'ride', '2026-05-03', 'Kept.', 12, 5);
+      INSERT INTO kept_estimates VALUES ('old-bank', 'bank-delivery', 26, 24.5, 27.5, 4, '2026-05-03');
+    `);
+    const [hubs, readings, kept] = ['generator_hubs', 'readings', 'kept_estimates'].map(
+      (table) => rowsOf(db, table) as object[],
+    );
+    migrateTo(db, 220);
+    const unmeasured = { measured_yield: null, measured_yield_on: null };
+    expect(rowsOf(db, 'generator_hubs')).toEqual(hubs!.map((row) => ({ ...row, ...unmeasured })));
+    expect(rowsOf(db, 'readings')).toEqual(readings!.map((row) => ({ ...row, distance_km: null })));
+    expect(rowsOf(db, 'kept_estimates')).toEqual(kept);
+    db.exec("UPDATE kept_estimates SET measure = 'hub-yield'");
   });
 
   it('by step or at once, the tables are alike', () => {

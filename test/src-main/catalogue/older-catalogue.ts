@@ -85,6 +85,7 @@ export const oldSettings: Settings = {
   units: 'metric',
   numberFormat: 'system',
   letterKeys: true,
+  paper: 'a4',
   tourId: 'old-tour',
   stepMinutes: '30',
   sky: usualSky,

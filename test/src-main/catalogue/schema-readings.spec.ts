@@ -25,6 +25,7 @@ describe('the field log in raw SQL', () => {
     ['use without hours', "UPDATE readings SET hours = NULL WHERE form = 'use'"],
     ['an unknown activity of a reading', "UPDATE readings SET during = 'flying' WHERE form = 'use'"],
     ['a note of 501 characters', "UPDATE readings SET note = printf('%.501c', 'x')"],
+    ['a distance of no ride', "UPDATE readings SET distance_km = 5 WHERE form = 'sun'"],
     ['an unknown measure', "UPDATE kept_estimates SET measure = 'charm'"],
     ['an interval that leaves its value out', 'UPDATE kept_estimates SET low = 56'],
     ['a value kept on no day', "UPDATE kept_estimates SET kept_on = 'now'"],

@@ -41,6 +41,7 @@ describe('saveSettings()', () => {
       units: 'imperial',
       numberFormat: 'de-CH',
       letterKeys: false,
+      paper: 'letter',
       stepMinutes: '60',
       tourId: null,
     } as const;

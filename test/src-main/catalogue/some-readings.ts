@@ -31,7 +31,22 @@ export const someReadings: readonly ReadingDraft[] = [
     during: 'riding',
   },
   { as: 'sun', ...bank, itemId: 'demo-panel-20', energy: { as: 'meter-wh', wh: 30 }, hours: 2.5 },
-  { as: 'ride', ...bank, itemId: 'demo-hub-3', energy: { as: 'meter-wh', wh: 12 }, hours: 5 },
+  {
+    as: 'ride',
+    ...bank,
+    itemId: 'demo-hub-3',
+    energy: { as: 'meter-wh', wh: 12 },
+    hours: 5,
+    distanceKm: 74.5,
+  },
+  {
+    as: 'ride',
+    ...bank,
+    itemId: 'demo-hub-3',
+    energy: { as: 'meter-wh', wh: 9 },
+    hours: 4,
+    distanceKm: null,
+  },
 ];
 
 export const someEstimate: KeptEstimate = {

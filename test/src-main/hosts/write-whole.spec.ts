@@ -1,10 +1,38 @@
 import { chmodSync, mkdirSync, readdirSync, readFileSync } from 'node:fs';
+import { open, type FileHandle } from 'node:fs/promises';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, onTestFinished, vi } from 'vitest';
 import { writeWhole } from '../../../src-main/hosts/write-whole.ts';
 import { temporaryFolder } from './temporary-folder.ts';
 
 const bytes = new TextEncoder().encode('new');
+
+/** Root may write anywhere: does the work as the user `nobody` then, as everybody else does it. */
+async function asAnyone(work: () => Promise<void>): Promise<void> {
+  if (process.geteuid?.() !== 0) return work();
+  process.seteuid?.('nobody');
+  try {
+    await work();
+  } finally {
+    process.seteuid?.(0);
+  }
+}
+
+/** The next write puts half of its bytes on the disk and then fails. */
+async function failHalfWay(code: string): Promise<() => boolean> {
+  const handle = await open(join(temporaryFolder(), 'any'), 'w');
+  await handle.close();
+  let halfWritten = false;
+  const failing = vi
+    .spyOn(Object.getPrototypeOf(handle) as FileHandle, 'writeFile')
+    .mockImplementationOnce(async function (this: FileHandle) {
+      await this.write(bytes.subarray(0, 1));
+      halfWritten = true;
+      throw Object.assign(new Error(code), { code });
+    });
+  onTestFinished(() => failing.mockRestore());
+  return () => halfWritten;
+}
 
 describe('writing a file whole', () => {
   it('names the reason when the folder has gone', async () => {
@@ -30,16 +58,38 @@ describe('writing a file whole', () => {
     expect(readdirSync(folder)).toEqual(['sheet.csv']);
   });
 
-  it.skipIf(process.getuid?.() === 0 || process.platform === 'win32')(
-    'keeps the former file where writing is forbidden (left out as root: root may write anywhere)',
+  it.skipIf(process.platform === 'win32')(
+    'keeps the former file where writing is forbidden, and leaves nothing beside it',
     async () => {
       const folder = temporaryFolder({ 'sheet.csv': 'former' });
-      chmodSync(folder, 0o500);
-      await expect(writeWhole(join(folder, 'sheet.csv'), bytes)).rejects.toMatchObject({ code: 'storage' });
+      chmodSync(folder, 0o555);
+      await asAnyone(async () => {
+        await expect(writeWhole(join(folder, 'sheet.csv'), bytes)).rejects.toMatchObject({
+          code: 'storage',
+          message: expect.stringContaining('it may not be written or read by you') as string,
+        });
+      });
       chmodSync(folder, 0o700);
       expect(readFileSync(join(folder, 'sheet.csv'), 'utf8')).toBe('former');
+      expect(readdirSync(folder)).toEqual(['sheet.csv']);
     },
   );
+
+  it.each([
+    ['ENOSPC', 'the disk is full'],
+    ['EDQUOT', 'your share of the disk is used up'],
+    ['EIO', 'the system reports EIO'],
+  ])('keeps the former file whole when the disk gives up half-way: %s', async (code, reason) => {
+    const folder = temporaryFolder({ 'sheet.csv': 'former' });
+    const halfWritten = await failHalfWay(code);
+    await expect(writeWhole(join(folder, 'sheet.csv'), bytes)).rejects.toMatchObject({
+      code: 'storage',
+      message: `sheet.csv was not saved: ${reason}. Nothing was changed; choose another place.`,
+    });
+    expect(halfWritten()).toBe(true);
+    expect(readFileSync(join(folder, 'sheet.csv'), 'utf8')).toBe('former');
+    expect(readdirSync(folder)).toEqual(['sheet.csv']);
+  });
 
   it('replaces the former file and leaves only the new one', async () => {
     const folder = temporaryFolder({ 'sheet.csv': 'former, and longer' });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { dailyMeanWh, type Flow } from '../../../src-main/sheet/daily-mean.ts';
+import type { Flow } from '../../../shared-types/flows.ts';
+import { dailyMeanWh } from '../../../src-main/sheet/daily-mean.ts';
 import { scenarioFixture } from '../../support/comparison-fixture.ts';
 import { expectNear } from '../../support/near.ts';
 

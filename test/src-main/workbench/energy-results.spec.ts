@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   dayLedgersOf,
@@ -6,6 +7,7 @@ import {
   marginOf,
   reserveOf,
   riskOf,
+  riskOnDays,
   spilledShareOf,
   storedCourseOf,
 } from '../../../src-main/workbench/energy-results.ts';
@@ -14,11 +16,13 @@ import {
   deviceAccounts,
   type DayAccount,
 } from '../../../src-main/model/flow/record/accounts.ts';
+import { recordHistories } from '../../../src-main/model/flow/record/record-histories.ts';
 import type { TourRecord } from '../../../src-main/model/flow/record/recorder.ts';
 import type { MarginResult } from '../../../src-main/model/flow/margin.ts';
 import { compileNetwork } from '../../../src-main/model/flow/network.ts';
 import { usualRules } from '../../../shared-types/scenario.ts';
 import { expectNear } from '../../support/near.ts';
+import { anyRun } from '../../support/random-flow.ts';
 
 const stepsPerDay = 24;
 
@@ -44,6 +48,7 @@ const nothing: TourRecord = {
   lowestWh: new Float64Array(4),
   flatStep: new Int32Array(4).fill(-1),
   flatDevice: new Int32Array(4).fill(-1),
+  flatOnDay: new Uint8Array(0),
 };
 
 /** Sums over the histories of accounts that are not 0, a row a day. */
@@ -87,6 +92,49 @@ describe('riskOf()', () => {
   it('knows of none that the truth may be above none', () => {
     expect(riskOf(nothing)).toMatchObject({ share: 0, low: 0 });
     expect(riskOf(nothing).high).toBeGreaterThan(0);
+  });
+});
+
+describe('riskOnDays()', () => {
+  // Three days of four histories: the second is flat on days 1 and 3, the third on day 2, the fourth on day 3.
+  const flatOnDay = Uint8Array.of(0, 1, 0, 0, 0, 0, 1, 0, 0, 1, 0, 1);
+  const onDays = (...days: readonly number[]) => riskOnDays({ ...nothing, flatOnDay }, days);
+
+  it('counts the histories that are flat on one of the days, each once', () => {
+    const shares = [onDays(0), onDays(1), onDays(2), onDays(0, 2), onDays(0, 1, 2)].map(({ share }) => share);
+    expect(shares).toEqual([0.25, 0.25, 0.5, 0.5, 0.75]);
+  });
+
+  it('is none of no days, with an interval above it', () => {
+    expect(onDays()).toMatchObject({ share: 0, low: 0 });
+    expect(onDays().high).toBeGreaterThan(0);
+  });
+
+  it('is, over all legs of a tour, the risk of the tour, and on none of them greater', () => {
+    fc.assert(
+      fc.property(anyRun, ({ network: anyNetwork, course, legs, draws }) => {
+        const scaled = [0.1, 0.4, 1, 2].map((factor) => ({
+          ...draws,
+          useScale: draws.useScale.map((scale) => scale * factor),
+        }));
+        const record = recordHistories(anyNetwork, course, scaled, 1, () => undefined);
+        const whole = riskOf(record);
+        expect(
+          riskOnDays(
+            record,
+            Array.from({ length: course.days }, (_, day) => day),
+          ),
+        ).toEqual(whole);
+        let first = 0;
+        const ofLegs = legs.map(({ days }) => {
+          const onLeg = Array.from({ length: days }, (_, day) => first + day);
+          first += days;
+          return riskOnDays(record, onLeg).share;
+        });
+        expect(Math.max(...ofLegs)).toBeLessThanOrEqual(whole.share);
+        expect(ofLegs.some((share) => share > 0)).toBe(whole.share > 0);
+      }),
+    );
   });
 });
 

@@ -113,10 +113,31 @@ describe('FieldLogState', () => {
     log.followComparison();
     expect(news()).toHaveLength(1);
     expect(news()[0]).toContain('Energy margins:');
+    expect(log.lastChange).toBe(news()[0]);
     notices.close(notices.shown.find(({ text }) => text === news()[0])!.id);
     comparison = { current: compared(), updating: false };
     log.followComparison();
     expect(news()).toEqual([]);
+  });
+
+  it('says nothing of a value that was taken back before a comparison used it', async () => {
+    await log.store(fakeEstimate('demo-bank-20'));
+    await history.undo();
+    comparison = { current: compared(), updating: false };
+    log.followComparison();
+    expect([log.lastChange, texts().some((text) => text.startsWith('The comparison used'))]).toEqual([
+      null,
+      false,
+    ]);
+  });
+
+  it('tells two values that were stored one after the other together', async () => {
+    await log.store(fakeEstimate('demo-bank-20'));
+    await log.store(fakeEstimate('demo-bank-10'));
+    comparison = { current: compared(), updating: false };
+    log.followComparison();
+    const labels = ['demo-bank-20', 'demo-bank-10'].map((id) => inventory.rows.find(id)!.label);
+    for (const label of labels) expect(log.lastChange).toContain(label);
   });
 });
 

@@ -17,6 +17,7 @@ import {
 import { tourDays, type Tour } from '../../../shared-types/tour.ts';
 import { scoredRow } from '../../support/score-fixture.ts';
 import { airFixture } from '../../support/air-fixture.ts';
+import { stopRulesFixture } from '../../support/stop-rules-fixture.ts';
 
 /** Demand the fake gives each device, Wh a day: round, so that a test can tell what a change must do. */
 const whPerDevice = 6;
@@ -94,6 +95,9 @@ function resultOf(scenario: Scenario, tour: Tour, items: readonly Item[], curren
   const middleWh = days.flatMap((_, i) =>
     Array.from({ length: 24 }, (_hour, h) => Math.max(0, 140 - ((i * 24 + h) % 96) * (1.6 - value))),
   );
+  // Wilson 1927, 95 %, for 0 and 40 of 200 histories, by hand.
+  const risk =
+    short === null ? { share: 0, low: 0, high: 0.0188 } : { share: 0.2, low: 0.1505, high: 0.2609 };
   const lowWh = middleWh.map((wh) => Math.max(0, wh - 15));
   const highWh = middleWh.map((wh) => Math.min(140, wh + 15));
   return {
@@ -147,8 +151,7 @@ function resultOf(scenario: Scenario, tour: Tour, items: readonly Item[], curren
       usual: value + 0.2,
       usualCapped: demand === 0,
     },
-    // Wilson 1927, 95 %, for 0 and 40 of 200 histories, by hand.
-    risk: short === null ? { share: 0, low: 0, high: 0.0188 } : { share: 0.2, low: 0.1505, high: 0.2609 },
+    risk,
     firstShort: short,
     reserveWh: { p10: Math.min(...lowWh), p50: Math.min(...middleWh), p90: Math.min(...highWh) },
     spilledShare: 0,
@@ -168,11 +171,18 @@ function resultOf(scenario: Scenario, tour: Tour, items: readonly Item[], curren
       panelWh: scenario.method === 'panel' ? 28 : 0,
       hubWh: scenario.method === 'hub' ? 15 : 0,
       wallNights: 2,
+      risk,
       speedKmh: 17.2,
       massMinutes: 2,
       dragMinutes: scenario.method === 'hub' ? 4 : 0,
       offMinutes: scenario.method === 'hub' ? 1 : 0,
     })),
+    stopRules: stopRulesFixture({
+      leg: tour.legs[0]!.label,
+      mustHaveWhPerDay: demand,
+      banks: [{ bank: 'Invented bank', fullWh: 60 }],
+      sourcesWh: 0,
+    }),
     assumptions: [],
   };
 }

@@ -8,6 +8,7 @@ import type { Tour } from '../../../shared-types/tour.ts';
 import { demoItems, demoScenarios, demoSettings, demoTours } from '../../../db/demo/demo.ts';
 import { fakeComparison, fakeScores } from './fake-comparison.ts';
 import { fakeCsv } from './fake-csv.ts';
+import { fakeExchange } from './fake-exchange.ts';
 import { fakeLegRide } from './fake-leg-ride.ts';
 import { fakeLegSun } from './fake-leg-sun.ts';
 import { fakeKits } from './fake-kits.ts';
@@ -103,6 +104,7 @@ function handlersOf(held: Catalogue, runs: Runs): Handlers {
       return success(moved);
     },
     ...fakeCsv(held, fresh),
+    ...fakeExchange(held, fresh),
     'tours.list': () => success([...held.tours]),
     'tours.save': ({ id = fresh(), tour }) => put(held.tours, { ...tour, id }),
     'tours.remove': ({ id }) => take(held.tours, id),
@@ -147,10 +149,10 @@ function handlersOf(held: Catalogue, runs: Runs): Handlers {
     ...fakeStops(held),
     ...fakeReadings(held),
     ...fakeStart(held, fresh),
-    'sheet.save': ({ format }) =>
+    'sheet.save': ({ form }) =>
       success({
         as: 'download',
-        fileName: `sheet.${format}`,
+        fileName: `sheet.${form.as}`,
         mediaType: 'text/plain',
         base64: btoa('sheet'),
       }),

@@ -19,11 +19,14 @@ export interface TourRecord {
   /** By history: the first flat must-have, step and device; -1 where none is. */
   readonly flatStep: Int32Array;
   readonly flatDevice: Int32Array;
+  /** 1 where a must-have was flat in some step of the day: entry `day * histories + history`. */
+  readonly flatOnDay: Uint8Array;
 }
 
 /** Looks on while each history in turn is walked, and writes down its course. */
 export class Recorder implements Onlooker {
   readonly record: TourRecord;
+  readonly #network: Network;
   readonly #books: DayBooks;
   readonly #stepsPerDay: number;
   readonly #stepsPerPoint: number;
@@ -33,6 +36,7 @@ export class Recorder implements Onlooker {
 
   /** @param pointsPerDay of stored energy kept: a divisor of the steps of a day */
   constructor(network: Network, course: TourCourse, histories: number, pointsPerDay: number) {
+    this.#network = network;
     this.#books = new DayBooks(network, course);
     this.#stepsPerDay = course.stepsPerDay;
     this.#stepsPerPoint = course.stepsPerDay / pointsPerDay;
@@ -46,6 +50,7 @@ export class Recorder implements Onlooker {
       lowestWh: new Float64Array(histories).fill(Infinity),
       flatStep: new Int32Array(histories).fill(-1),
       flatDevice: new Int32Array(histories).fill(-1),
+      flatOnDay: new Uint8Array(course.days * histories),
     };
   }
 
@@ -68,6 +73,9 @@ export class Recorder implements Onlooker {
   }
 
   afterDay(state: StepState, day: number): void {
+    // Before the books are closed: that clears the day's sums.
+    if (leavesMustHaveFlat(this.#network, state))
+      this.record.flatOnDay[day * this.record.histories + this.#history] = 1;
     let panelW = 0;
     const first = day * this.#stepsPerDay;
     for (let step = first; step < first + this.#stepsPerDay; step += 1) panelW += this.#panelW[step]!;
@@ -75,4 +83,10 @@ export class Recorder implements Onlooker {
     this.record.flatStep[this.#history] = state.flatStep;
     this.record.flatDevice[this.#history] = state.flatDevice;
   }
+}
+
+/** What a step leaves short, however little, is flat: as `settleDeficits` has it for the first time, here for the sums of a day. */
+function leavesMustHaveFlat({ deviceCount, mustHave }: Network, { unservedWh }: StepState): boolean {
+  for (let d = 0; d < deviceCount; d += 1) if (mustHave[d] === 1 && unservedWh[d] !== 0) return true;
+  return false;
 }

@@ -38,6 +38,15 @@ describe('a bad cell of a hub or converter', () => {
     expect(problems(file)).toEqual([`2 ${column}: Allowed is ${allowed}; it says "${text}".`]);
   });
 
+  it('refuses a yield typed in per cent, and one without its date', () => {
+    const header = 'kind,label,mass_g,rated_w,measured_yield,measured_on';
+    const rows = 'generator-hub,Hub,460,3,87,2027-05-03\ngenerator-hub,Hub,460,3,0.87,';
+    expect(problems(`${header}\n${rows}`)).toEqual([
+      '2 measured_yield: Allowed is a number from 0.05 to 1.5; it says "87".',
+      expect.stringMatching(/^3 measured_on: Allowed is a date .*; it is empty\.$/),
+    ]);
+  });
+
   it('refuses a place of reading beside a rating', () => {
     const text = 'kind,label,mass_g,rated_w,curve_read_at\ngenerator-hub,Hub,460,3,plug';
     expect(problems(text)).toEqual([
@@ -71,6 +80,16 @@ generator-hub,Hub,460,45,520,480,34.5,230,200,60,8:0.9 20:3.4,Plug`;
         labour: { minor: 6000, currency: euro },
         power: { as: 'curve', readAt: 'plug' },
       },
+    ]);
+  });
+
+  it('takes a yield with its date, and none where neither is told', () => {
+    const text = `kind,label,mass_g,rated_w,measured_yield,measured_on
+generator-hub,Hub,460,3,0.87,2027-05-03
+generator-hub,New hub,460,3,,`;
+    expect(itemsIn(text)).toMatchObject([
+      { measuredYield: { value: 0.87, on: '2027-05-03' } },
+      { measuredYield: null },
     ]);
   });
 

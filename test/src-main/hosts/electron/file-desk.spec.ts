@@ -72,6 +72,7 @@ describe('choosing through a dialog', () => {
 
   it('offers the kind of file that is asked for', async () => {
     await desk().choose('inventory-csv');
-    expect(dialog.asked.map(({ filters }) => filters[0]?.extensions)).toEqual([['csv', 'txt']]);
+    await desk().choose('catalogue-json');
+    expect(dialog.asked.map(({ filters }) => filters[0]?.extensions)).toEqual([['csv', 'txt'], ['json']]);
   });
 });

@@ -9,7 +9,7 @@ describe('calls over HTTP', () => {
     const client = await openedClient();
     const answer = await client.call('items.readCsv', fiftyMegabytes);
     expect([answer.status, errorCode(answer)]).toEqual([413, 'too-large']);
-    expect(answer.text).toContain('24 MB');
+    expect(answer.text).toContain('44 MB');
     expect((await client.call('items.list', '{}')).status).toBe(200);
   });
 

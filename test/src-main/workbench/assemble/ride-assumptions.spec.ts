@@ -54,10 +54,10 @@ describe('hubAssumptions()', () => {
       items,
     );
 
-  it('is empty without a hub or converter', () => expect(hubAssumptions([], rules)).toEqual([]));
+  it('is empty without a hub or converter', () => expect(hubAssumptions([], rules, [])).toEqual([]));
 
   it('tells a rating from a curve, and where the curve was read', () => {
-    expect(hubAssumptions(linesOf(demoItems), rules)[0]).toMatchObject({ basis: 'label' });
+    expect(hubAssumptions(linesOf(demoItems), rules, [])[0]).toMatchObject({ basis: 'label' });
     const items = demoItems.map((item) =>
       item.kind === 'generator-hub'
         ? {
@@ -73,15 +73,15 @@ describe('hubAssumptions()', () => {
           }
         : item,
     );
-    expect(hubAssumptions(linesOf(items), rules)[0]?.basis).toBe('measured');
-    expect(hubAssumptions(linesOf(items), rules)[0]?.value).toMatch(/2 points read at the USB plug/);
+    expect(hubAssumptions(linesOf(items), rules, [])[0]?.basis).toBe('measured');
+    expect(hubAssumptions(linesOf(items), rules, [])[0]?.value).toMatch(/2 points read at the USB plug/);
   });
 
   it('names load and capacitor of the converter', () => {
     const items = demoItems.map((item) =>
       item.kind === 'converter' ? { ...item, load: 'tracking' as const, seriesCapacitorUF: 220 } : item,
     );
-    const [, converter] = hubAssumptions(linesOf(items), rules);
+    const [, converter] = hubAssumptions(linesOf(items), rules, []);
     expect(converter?.value).toMatch(/follows the best load, 220 µF in series/);
   });
 });

@@ -25,7 +25,7 @@ function figuresIn(value: unknown, path = ''): readonly (readonly [path: string,
 
 /** Where the contract has a null: all else that is null once was NaN or infinite. */
 const mayBeNull =
-  /\.(hubCost|firstShort|wallOrder|limitedBy|dominatedBy|price|paidNights|paidNights\.cost|remedies|moreNight|since)$/;
+  /\.(hubCost|firstShort|wallOrder|limitedBy|dominatedBy|price|paidNights|paidNights\.cost|remedies|moreNight|since|alone|withSources)$/;
 
 function nullsIn(value: unknown, path = ''): readonly string[] {
   if (value === null) return mayBeNull.test(path) ? [] : [path];
@@ -44,13 +44,16 @@ const rounding = 1e-12;
 /** Stored energy travels in hundredths. */
 const hundredthsWh = 0.005;
 
-function expectInBounds({ margin, risk, reserveWh, spilledShare, stored, days }: ScenarioResult): void {
+function expectInBounds(result: ScenarioResult): void {
+  const { margin, risk, legs, reserveWh, spilledShare, stored, days } = result;
   expect(margin.value).toBeGreaterThanOrEqual(-1);
   expect(margin.value).toBeLessThanOrEqual(3);
   expect(margin.usual).toBeGreaterThanOrEqual(margin.value);
   expect(margin.limitedBy === null).toBe(margin.capped);
   expect(risk.low).toBeLessThanOrEqual(risk.share + rounding);
   expect(risk.high).toBeGreaterThanOrEqual(risk.share - rounding);
+  for (const { risk: ofLeg } of legs) expect(ofLeg.share).toBeLessThanOrEqual(risk.share);
+  expect(legs.some(({ risk: ofLeg }) => ofLeg.share > 0)).toBe(risk.share > 0);
   expect(reserveWh.p10).toBeLessThanOrEqual(reserveWh.p90);
   expect(spilledShare).toBeGreaterThanOrEqual(0);
   expect(spilledShare).toBeLessThanOrEqual(1);

@@ -124,7 +124,11 @@ describe('comparison.rank, after a comparison', { timeout: 60_000 }, () => {
     const { crew, asked } = countingCrew();
     const workbench = openedWorkbench({}, crew);
     await withSky(workbench, { histories: 40 });
-    const dropped = workbench.call('comparison.run', { ...run, runId: 'dropped' });
+    const dropped = workbench.call('comparison.run', {
+      ...run,
+      runId: 'dropped',
+      scenarioIds: ['demo-hub'],
+    });
     expect(await workbench.value('runs.progress', { runId: 'dropped' })).toEqual({ share: 0 });
     expect(await workbench.value('runs.cancel', { runId: 'dropped' })).toEqual({ cancelled: true });
     expect(await dropped).toMatchObject({ ok: false, error: { code: 'cancelled' } });

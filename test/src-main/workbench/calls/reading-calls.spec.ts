@@ -9,6 +9,8 @@ type Delivery = Extract<Asked, { as: 'delivery' }>;
 
 const today = todayFrom(new Date());
 const bankId = 'demo-bank-20';
+/** A comparison takes its time on a busy machine. */
+const patience = { timeout: 30_000 };
 const share = (value: number) => ({ as: 'share', share: value }) as const;
 const lights = (lit: number) => ({ as: 'lights', lit }) as const;
 
@@ -268,21 +270,95 @@ describe('readings.store', () => {
     );
   });
 
-  it('has no place for the power of a hub', async () => {
+  it('says the number of readings, and what the value was before', async () => {
     const workbench = openedWorkbench();
-    const hub = (await workbench.value('items.list', {})).find(({ kind }) => kind === 'generator-hub')!;
-    const ridden = [9, 10, 11].map((wh): Asked => ({
-      as: 'ride',
-      itemId: hub.id,
-      on: today,
-      note: '',
-      energy: { as: 'meter-wh', wh },
-      hours: 4,
+    await save(workbench, ...counted(54, 55, 56));
+    const { words } = await workbench.value('readings.store', { itemId: bankId, measure: 'bank-delivery' });
+    expect(words).toMatch(
+      /^Measured delivery: 55 Wh, measured on .*, from 3 readings, .* to .* Wh; before: 60 Wh, measured on 14 March 2026$/,
+    );
+  });
+
+  it('lets the next comparison say that it used the readings, and how many they were', patience, async () => {
+    const workbench = openedWorkbench();
+    await save(
+      workbench,
+      ...counted(54, 55, 56),
+      ...[0.52, 0.5, 0.48].map((afterShare): Asked => ({ ...used, afterShare })),
+    );
+    await workbench.value('readings.store', { itemId: bankId, measure: 'bank-delivery' });
+    await workbench.value('readings.store', { itemId: 'demo-phone', measure: 'device-riding' });
+    const { scenarios, assumptions } = await workbench.value('comparison.run', {
+      ...{ runId: 'run', tourId: 'demo-tour', scenarioIds: ['demo-banks'] },
+    });
+    const sources = [...scenarios[0]!.assumptions, ...assumptions].filter(({ source }) =>
+      source.includes('from 3 readings'),
+    );
+    expect(sources.map(({ basis }) => basis)).toEqual(['measured', 'measured']);
+  });
+});
+
+describe('readings of a hub', () => {
+  const hubId = 'demo-hub-3';
+  const ridden = (distanceKm: number | null, ...wh: readonly number[]): readonly Asked[] =>
+    wh.map((each) => ({
+      ...{ as: 'ride', itemId: hubId, on: today, note: '' },
+      ...{ energy: { as: 'meter-wh', wh: each }, hours: 4, distanceKm },
     }));
-    await save(workbench, ...ridden);
-    const found = (await estimateOf(workbench, 'hub-power'))!;
-    expect(found).toMatchObject({ missing: 0, offer: { as: 'none' } });
-    expect(found.catalogue!.words).toContain('at 15 km/h');
+
+  it('offer no yield without a distance, and say what is wanted', async () => {
+    const workbench = openedWorkbench();
+    await save(workbench, ...ridden(null, 7, 7.4, 7.8));
+    const power = (await estimateOf(workbench, 'hub-power'))!;
+    expect(power.missing).toBe(0);
+    expect(power.catalogue!.words).toContain('at 15 km/h');
+    expect(power.offer.as === 'none' && power.offer.why).toContain('distance');
+    expect(await estimateOf(workbench, 'hub-yield')).toBeUndefined();
+    expect(await workbench.call('readings.store', { itemId: hubId, measure: 'hub-power' })).toMatchObject({
+      ok: false,
+      error: { code: 'not-found' },
+    });
+  });
+
+  it('make its yield, of all that its rating promises, which is then stored', async () => {
+    const workbench = openedWorkbench();
+    await save(workbench, ...ridden(72, 7, 7.4, 7.8));
+    const found = (await estimateOf(workbench, 'hub-yield'))!;
+    expect(found).toMatchObject({
+      unit: 'share',
+      readings: 3,
+      catalogue: { value: 1 },
+      offer: { as: 'open' },
+    });
+    const { item, before, words } = await workbench.value('readings.store', {
+      itemId: hubId,
+      measure: 'hub-yield',
+    });
+    const value = Number(found.estimate!.value.toPrecision(3));
+    expect(item).toEqual({ ...before, measuredYield: { value, on: today } });
+    expect(words).toContain('from 3 readings');
+    expect((await estimateOf(workbench, 'hub-yield'))!.offer).toMatchObject({ as: 'stored', readings: 3 });
+  });
+
+  it('cannot make it yield what no hub does', async () => {
+    const workbench = openedWorkbench();
+    await save(workbench, ...ridden(72, 70, 74, 78));
+    const { offer } = (await estimateOf(workbench, 'hub-yield'))!;
+    expect(offer.as === 'none' && offer.why).toContain('check the readings');
+  });
+});
+
+describe('readings of a panel', () => {
+  it('put back on what the heat of the sun took, for the comparison takes it off again', async () => {
+    const workbench = openedWorkbench();
+    const sunny = [28, 28.2, 27.8].map((wh): Asked => ({
+      ...{ as: 'sun', itemId: 'demo-panel-20', on: today, note: '' },
+      ...{ energy: { as: 'meter-wh', wh }, hours: 2 },
+    }));
+    await save(workbench, ...sunny);
+    const { estimate } = (await estimateOf(workbench, 'panel-power'))!;
+    // 14 W at 20 + (48 - 20) / 800 x 1000 = 55 degC, 30 K above 25: 0.4 % a kelvin leave 88 %.
+    expect(estimate!.value).toBeCloseTo(14 / 0.88, 1);
   });
 });
 

@@ -1,43 +1,95 @@
 import { describe, expect, it } from 'vitest';
 import { FileFault } from '../../../../src-main/workbench/file-fault.ts';
 import { openedWorkbench } from '../../../support/open-workbench.ts';
+import { pdfSource } from '../../../support/read-pdf.ts';
+import { toldCrew } from '../../../support/told-crew.ts';
 
-const all = { tourId: 'demo-tour', scenarioIds: null } as const;
+const two = {
+  runId: 'a-sheet',
+  tourId: 'demo-tour',
+  scenarioIds: ['demo-banks', 'demo-hub'],
+  withSwings: false,
+};
+const csv = { as: 'csv', table: 'scenarios' } as const;
+const pdf = { as: 'pdf', paper: 'letter' } as const;
 
-describe('sheet.save', { timeout: 60_000 }, () => {
-  it('passes on why a file could not be written', async () => {
-    const { call } = openedWorkbench({
-      save: () => Promise.reject(new FileFault('storage', 'The disk is full.')),
-    });
-    expect(await call('sheet.save', { ...all, format: 'csv' })).toEqual({
+describe('sheet.save', () => {
+  it('passes on why a file was not written', async () => {
+    const message = 'sheet.csv was not saved: the disk is full. Nothing was changed; choose another place.';
+    const save = () => Promise.reject(new FileFault('storage', message));
+    const { call, faults } = openedWorkbench({ save }, toldCrew().crew);
+    expect(await call('sheet.save', { ...two, form: csv })).toEqual({
       ok: false,
-      error: { code: 'storage', message: 'The disk is full.', fields: [] },
+      error: { code: 'storage', message, fields: [] },
     });
+    expect(faults).toEqual([]);
   });
 
   it('refuses a tour that is not there, and writes nothing', async () => {
-    const { call, saved } = openedWorkbench();
-    expect(await call('sheet.save', { ...all, tourId: 'gone', format: 'pdf' })).toMatchObject({ ok: false });
+    const { call, saved } = openedWorkbench({}, toldCrew().crew);
+    expect(await call('sheet.save', { ...two, tourId: 'gone', form: pdf })).toMatchObject({
+      ok: false,
+      error: { code: 'not-found' },
+    });
     expect(saved).toEqual([]);
   });
 
-  it('hands the desk the same figures the comparison shows', async () => {
-    const { value, saved } = openedWorkbench();
-    const { scenarios } = await value('comparison.run', { ...all, runId: 'spec' });
-    await value('sheet.save', { ...all, format: 'csv' });
-    const csv = new TextDecoder().decode(saved[0]!.bytes);
-    for (const { label, values } of scenarios) {
-      expect(csv).toContain(label);
-      expect(csv).toContain(String(values.grams));
-    }
+  it('says what is allowed where the form is none', async () => {
+    const { call, saved } = openedWorkbench({}, toldCrew().crew);
+    const form = { as: 'csv', table: 'everything' } as unknown as typeof csv;
+    expect(await call('sheet.save', { ...two, form })).toMatchObject({
+      ok: false,
+      error: { code: 'bad-input' },
+    });
+    expect(saved).toEqual([]);
   });
 
-  it('makes a PDF of two pages of the demo', async () => {
-    const { value, saved } = openedWorkbench();
-    await value('sheet.save', { ...all, format: 'pdf' });
-    expect(saved[0]).toMatchObject({ mediaType: 'application/pdf' });
-    expect(new TextDecoder('latin1').decode(saved[0]!.bytes.subarray(0, 5))).toBe('%PDF-');
-    expect(new TextDecoder('latin1').decode(saved[0]!.bytes).match(/\/Type \/Page\b/g)).toHaveLength(2);
+  it('answers `cancelled` when it is stopped while it looks for what would change the answer, and writes nothing', async () => {
+    const told = toldCrew();
+    told.hold('figures');
+    const { call, value, saved } = openedWorkbench({}, told.crew);
+    const answer = call('sheet.save', { ...two, withSwings: true, form: pdf });
+    await expect.poll(() => told.started).toContain('figures');
+    expect(await value('runs.cancel', { runId: two.runId })).toEqual({ cancelled: true });
+    expect(await answer).toMatchObject({ ok: false, error: { code: 'cancelled' } });
+    expect(saved).toEqual([]);
+  });
+
+  it('hands the desk the same figures the comparison shows, without a second walk', async () => {
+    const { crew, started } = toldCrew();
+    const { value, saved } = openedWorkbench({}, crew);
+    const { scenarioIds, tourId } = two;
+    const { scenarios } = await value('comparison.run', { tourId, scenarioIds, runId: 'a-comparison' });
+    await value('sheet.save', { ...two, form: csv });
+    const text = new TextDecoder().decode(saved[0]!.bytes);
+    for (const { label, values } of scenarios) {
+      expect(text).toContain(label);
+      expect(text).toContain(String(values.grams));
+    }
+    expect(started).toEqual(['scenario']);
+  });
+
+  it('looks for what would change the answer for the table of it, and for no other table', async () => {
+    const { crew, started } = toldCrew();
+    const { value, saved } = openedWorkbench({}, crew);
+    await value('sheet.save', { ...two, withSwings: true, form: csv });
+    expect(started).toEqual(['scenario']);
+    await value('sheet.save', { ...two, withSwings: false, form: { as: 'csv', table: 'swings' } });
+    expect(started).toContain('figures');
+    expect(saved.map(({ fileName }) => fileName)).toEqual([
+      expect.stringMatching(/^chargewright-comparison-scenarios-[\d-]+\.csv$/u),
+      expect.stringMatching(/^chargewright-comparison-swings-[\d-]+\.csv$/u),
+    ]);
+  });
+
+  it('makes a PDF on the paper asked for', async () => {
+    const { value, saved } = openedWorkbench({}, toldCrew().crew);
+    await value('sheet.save', { ...two, form: pdf });
+    const [{ mediaType, bytes } = { mediaType: '', bytes: new Uint8Array() }] = saved;
+    expect(mediaType).toBe('application/pdf');
+    expect(pdfSource(bytes).startsWith('%PDF-')).toBe(true);
+    // ANSI/ASME Y14.1: Letter is 8.5 by 11 inches of 72 pt.
+    expect(pdfSource(bytes)).toContain('/MediaBox [0 0 612 792]');
   });
 });
 

@@ -36,6 +36,14 @@ describe('readingWords()', () => {
       reading: { ...common, as: 'sun', energy: { as: 'meter-wh', wh: 30 }, hours: 2 },
       words: 'gave 30 Wh in 2 h of full sun',
     },
+    {
+      reading: { ...common, as: 'ride', energy: { as: 'meter-wh', wh: 12 }, hours: 5, distanceKm: 74.5 },
+      words: 'gave 12 Wh in 5 h of riding, 74.5 km',
+    },
+    {
+      reading: { ...common, as: 'ride', energy: { as: 'meter-wh', wh: 12 }, hours: 5, distanceKm: null },
+      words: 'gave 12 Wh in 5 h of riding',
+    },
   ])('says “$words”', ({ reading, words }) => {
     expect(plain(readingWords(reading, bank, en))).toBe(words);
   });

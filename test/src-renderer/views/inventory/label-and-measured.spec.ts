@@ -34,6 +34,19 @@ describe('labelAndMeasured()', () => {
     expect(used).toBe('The comparison uses: what you measured');
   });
 
+  it('multiplies what a hub promises by the yield that was measured', () => {
+    const hub = usualItem('generator-hub', 'EUR');
+    expect(facts(hub)).toEqual([
+      'On the label: 3 W at 15 km/h',
+      'Measured at the plug: not yet',
+      'The comparison uses: the rating',
+    ]);
+    expect(facts({ ...hub, measuredYield: { value: 0.87, on } })?.slice(1)).toEqual([
+      'Measured at the plug: 87 % of what the rating promises, 14 March 2026',
+      'The comparison uses: the rating × 87 %',
+    ]);
+  });
+
   it('does the same for a panel', () => {
     expect(facts(usualItem('panel', 'EUR'))?.at(-1)).toBe(
       'The comparison uses: the rating × 85 % regulator efficiency',

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { drawSwings } from '../../../../src-renderer/views/trade-offs/swings-chart.ts';
 import { leftOutText, swingsFigure } from '../../../../src-renderer/views/trade-offs/swings-figure.ts';
-import { swingsFinding } from '../../../../src-renderer/views/trade-offs/swings-finding.ts';
-import { whyNoSwings } from '../../../../src-renderer/views/trade-offs/why-no-swings.ts';
+import { swingsFinding } from '../../../../shared-types/swings-finding.ts';
+import { whyNoSwings } from '../../../../shared-types/why-no-swings.ts';
 import { comparisonFixture } from '../../../support/comparison-fixture.ts';
 import { scoredRow } from '../../../support/score-fixture.ts';
 import { swingFixture, swingsFixture, wallsFixture } from '../../../support/swings-fixture.ts';

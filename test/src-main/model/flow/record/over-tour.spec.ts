@@ -15,6 +15,7 @@ const record: TourRecord = {
   lowestWh: nothing,
   flatStep: new Int32Array(0),
   flatDevice: new Int32Array(0),
+  flatOnDay: new Uint8Array(0),
 };
 
 describe('meanOverTourWh()', () => {

@@ -1,10 +1,11 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { recordHistories } from '../../../../../src-main/model/flow/record/record-histories.ts';
 import type { TourRecord } from '../../../../../src-main/model/flow/record/recorder.ts';
 import type { LegPlan } from '../../../../../src-main/model/flow/timeline.ts';
 import { deviceOf } from '../../../../support/flow-step.ts';
 import { expectNear } from '../../../../support/near.ts';
-import { flowRun } from '../../../../support/random-flow.ts';
+import { anyRun, flowRun } from '../../../../support/random-flow.ts';
 
 /** Rides from 8 to 14 h and finds no wall. */
 const leg: LegPlan = {
@@ -55,5 +56,31 @@ describe('the record of a tour', () => {
     expect([...flatStep]).toEqual([-1, 24 + 12]);
     expect([...flatDevice]).toEqual([-1, 0]);
     expectNear(lowestWh[1]!, 0, 1e-9, 'least stored, Wh');
+  });
+
+  it('keeps on which days a must-have was flat, after the first as well', () => {
+    // Four times the plan, 24 Wh a day of 20: flat on both days. Twice the plan: on day 2 only. A day of full batteries: on none.
+    const { flatOnDay } = record([[1], [2], [4]], 1);
+    expect([...flatOnDay]).toEqual([0, 0, 1, 0, 1, 1]);
+  });
+
+  it('counts no nice-to-have that is flat', () => {
+    const niceToHave = { ...sipping, mustHave: false };
+    const { network, course, draws } = flowRun({ devices: [niceToHave] }, [leg], 60, { useScale: [4] });
+    const { flatOnDay, flatStep } = recordHistories(network, course, [draws], 1, () => undefined);
+    expect([...flatOnDay, ...flatStep]).toEqual([0, 0, -1]);
+  });
+
+  it('has no flat day where it has no first flat step, and the day of that step as the first', () => {
+    fc.assert(
+      fc.property(anyRun, ({ network, course, draws }) => {
+        const easy = { ...draws, useScale: draws.useScale.map((scale) => scale / 4) };
+        const { flatOnDay, flatStep } = recordHistories(network, course, [draws, easy], 1, () => undefined);
+        flatStep.forEach((step, history) => {
+          const ofHistory = flatOnDay.filter((_, at) => at % 2 === history);
+          expect(ofHistory.indexOf(1)).toBe(step < 0 ? -1 : Math.floor(step / course.stepsPerDay));
+        });
+      }),
+    );
   });
 });
