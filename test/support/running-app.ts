@@ -21,7 +21,7 @@ export interface RunningApp {
   stop(): Promise<void>;
 }
 
-/** What a catalogue holds before the app opens it. */
+/** What a catalogue holds before the app opens it: as a new one is, or walked in few histories and long steps. */
 interface LaidCatalogue {
   /** Drawn for each comparison; null: as many as a new catalogue draws. */
   readonly histories: number | null;
@@ -34,7 +34,7 @@ function layDemo(file: string, { histories, prepare }: LaidCatalogue): void {
   const catalogue = openCatalogue(file);
   empty(catalogue.write);
   loadDemoIfEmpty(catalogue.write);
-  if (histories !== null) saveSettings(catalogue.write, withHistories(histories));
+  if (histories !== null) saveSettings(catalogue.write, { ...withHistories(histories), stepMinutes: '60' });
   prepare?.(catalogue.write);
   catalogue.close();
 }
