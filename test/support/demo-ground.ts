@@ -15,7 +15,7 @@ export function demoGround(changes: Partial<ComparisonGround> = {}): ComparisonG
     items: demoItems,
     kept: [],
     stations: readStations(longestSunshineH),
-    settings: withHistories(fewHistories),
+    settings: { ...withHistories(fewHistories), stepMinutes: '60' },
     sunScale: 1,
     ...changes,
   };

@@ -68,5 +68,7 @@ async function drawHistories({ handlers }: Workbench, histories: number): Promis
   const settings = await handlers['settings.get']({});
   if (!settings.ok) throw new Error(settings.error.message);
   const { sky } = settings.value;
-  await handlers['settings.save']({ settings: { ...settings.value, sky: { ...sky, histories } } });
+  await handlers['settings.save']({
+    settings: { ...settings.value, stepMinutes: '60', sky: { ...sky, histories } },
+  });
 }

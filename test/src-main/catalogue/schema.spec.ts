@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import type { z } from 'zod';
 import { keptEstimate } from '../../../shared-types/field-log.ts';
 import { frontLoad } from '../../../shared-types/front-load.ts';
@@ -15,7 +15,9 @@ import { preferences, risk, sky } from '../../../shared-types/settings.ts';
 import { storeState } from '../../../shared-types/stop-plan.ts';
 import { bicycle, dayStop, nights, tourDraft } from '../../../shared-types/tour.ts';
 import { trackProfile } from '../../../shared-types/track.ts';
-import type { WriteDb } from '../../../src-main/catalogue/connection.ts';
+import { inMemory, type WriteDb } from '../../../src-main/catalogue/connection.ts';
+import { loadDemoIfEmpty } from '../../../src-main/catalogue/demo.ts';
+import { openCatalogue } from '../../../src-main/catalogue/open.ts';
 import { saveItem } from '../../../src-main/catalogue/items.ts';
 import { keepEstimate } from '../../../src-main/catalogue/reading-estimates.ts';
 import { saveReading } from '../../../src-main/catalogue/readings.ts';
@@ -192,13 +194,20 @@ function numberColumns(db: WriteDb): string[] {
 
 /** The demo, and beside it what the demo lacks: a measured hub curve, a leg with a track, one with radiation of its own. */
 function everyTableFilled(): WriteDb {
-  const { write } = openedDemo();
+  const write = demoInMemory();
   const sample = { seed: 1, numRuns: 60 };
   const hubs = fc.sample(randomItem('generator-hub'), sample);
   for (const draft of hubs) saveItem(write, draft);
   for (const draft of fc.sample(randomTour(['demo-phone']), sample)) saveTour(write, draft);
   for (const draft of someReadings) saveReading(write, draft);
   keepEstimate(write, someEstimate);
+  return write;
+}
+
+/** Closed by who opens it. */
+function demoInMemory(): WriteDb {
+  const { write } = openCatalogue(inMemory);
+  loadDemoIfEmpty(write);
   return write;
 }
 
@@ -221,8 +230,14 @@ describe('a number column', () => {
 });
 
 describe('just outside its limits', () => {
+  // What is refused changes nothing: one catalogue serves all.
+  let db: WriteDb;
+  beforeAll(() => {
+    db = everyTableFilled();
+    return () => db.close();
+  });
+
   it.each(Object.entries(fieldOfColumn))('%s is refused', (column, field) => {
-    const db = everyTableFilled();
     const step = field.format === 'safeint' ? 1 : 0.001;
     const name = column.split('.')[1] ?? '';
     for (const value of [field.minValue! - step, field.maxValue! + step])
@@ -231,6 +246,12 @@ describe('just outside its limits', () => {
 });
 
 describe('raw SQL is refused', () => {
+  let db: WriteDb;
+  beforeAll(() => {
+    db = demoInMemory();
+    return () => db.close();
+  });
+
   it.each([
     ['an empty label', "UPDATE items SET label = ''"],
     ['a label of spaces', "UPDATE items SET label = '   '"],
@@ -333,15 +354,15 @@ describe('raw SQL is refused', () => {
       "UPDATE criterion_scales SET unacceptable = satisfied WHERE criterion = 'margin'",
     ],
   ])('for %s', (_, sql) => {
-    expect(() => openedDemo().write.exec(sql)).toThrow(/CHECK constraint failed/);
+    expect(() => db.exec(sql)).toThrow(/CHECK constraint failed/);
   });
 
   it('for text where a number belongs', () => {
-    expect(() => openedDemo().write.exec("UPDATE items SET mass_g = 'heavy'")).toThrow(/cannot store TEXT/);
+    expect(() => db.exec("UPDATE items SET mass_g = 'heavy'")).toThrow(/cannot store TEXT/);
   });
 
   it('for a missing value', () => {
-    expect(() => openedDemo().write.exec('UPDATE tours SET label = NULL')).toThrow(/NOT NULL/);
+    expect(() => db.exec('UPDATE tours SET label = NULL')).toThrow(/NOT NULL/);
   });
 
   it.each([
@@ -362,12 +383,12 @@ describe('raw SQL is refused', () => {
     ['the removal of an item in a kit', "DELETE FROM items WHERE id = 'demo-bank-20'"],
     ['settings of no tour', "UPDATE settings SET tour_id = 'gone'"],
   ])('for %s', (_, sql) => {
-    expect(() => openedDemo().write.exec(sql)).toThrow(/FOREIGN KEY constraint failed/);
+    expect(() => db.exec(sql)).toThrow(/FOREIGN KEY constraint failed/);
   });
 
   it('for an item twice in one kit', () => {
     const twice = "INSERT INTO scenario_kit VALUES ('demo-hub', 20, 'demo-hub-3', 1)";
-    expect(() => openedDemo().write.exec(twice)).toThrow(/UNIQUE/);
+    expect(() => db.exec(twice)).toThrow(/UNIQUE/);
   });
 });
 

@@ -43,7 +43,7 @@ describe('kept results', () => {
     ['more sun', { sunScale: 1.1 }],
     ['another seed', set({ sky: { ...settings.sky, seed: settings.sky.seed + 1 } })],
     ['another confidence', set({ risk: { ...settings.risk, confidence: settings.risk.confidence - 0.1 } })],
-    ['another step', set({ stepMinutes: '60' })],
+    ['another step', set({ stepMinutes: '30' })],
     ['another currency', set({ currency: 'NOK' })],
   ])('do not serve %s', (_, changes) => {
     expect(serves(changes)).toBe(false);
