@@ -1,4 +1,4 @@
-import type { EnergyMargin, Shortfall } from '../../shared-types/comparison.ts';
+import type { EnergyMargin } from '../../shared-types/comparison.ts';
 import { fullDate } from '../../shared-types/dates.ts';
 import * as figures from '../../shared-types/figures.ts';
 import type { Money } from '../../shared-types/money.ts';
@@ -35,15 +35,6 @@ export function percentText(share: number): string {
 
 export function marginText(margin: EnergyMargin): string {
   return figures.marginFigure(margin, locale);
-}
-
-/** The margin that half of the histories carry. */
-export function usualText({ usual, usualCapped }: EnergyMargin): string {
-  return figures.marginFigure({ value: usual, capped: usualCapped }, locale);
-}
-
-export function shortfallText(shortfall: Shortfall | null): string {
-  return shortfall === null ? nothing : `${shortfall.device}, day\u00a0${shortfall.day}`;
 }
 
 /** `2027-05-03`, or an instant of that day, -> `3 May 2027`, the same day in every time zone. */

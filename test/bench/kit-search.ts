@@ -63,7 +63,7 @@ export async function kitSearchFigures(): Promise<Readonly<Record<string, number
     const rows: Record<string, Record<string, number>> = {};
     for (const size of sizes) rows[`${size} items`] = rowOf(await search(call, itemIds.slice(0, size)));
     console.table(rows);
-    const kitSearch12Ms = await medianMs(() => search(call, itemIds.slice(0, timed)), runs);
+    const kitSearch12Ms = await medianMs(() => search(call, itemIds.slice(0, timed)), { runs });
     return { kitSearch12Ms };
   });
 }

@@ -21,7 +21,7 @@ export async function runLoopFigures(useFactor: number): Promise<Readonly<Record
   const tour = benchTour();
   const state = createState(tour.network, tour.course.steps);
   const stepsARun = tour.histories.length * tour.course.steps;
-  const ms = await medianMs(() => walkAll(tour, useFactor, state), runs);
+  const ms = await medianMs(() => walkAll(tour, useFactor, state), { runs });
   const nsPerStep = (ms * nsPerMs) / stepsARun;
   const ending = walkAll(tour, useFactor, state);
   return withTwin(tour, (twin) => {

@@ -15,14 +15,17 @@ export async function trackFigures(): Promise<Readonly<Record<string, number>>> 
     const beforeMib = rssMib();
     let peakMib = beforeMib;
     let characters = 0;
-    const importMs = await medianMs(async () => {
-      characters = 0;
-      await takeIn(call, (added) => {
-        characters += added;
-        peakMib = Math.max(peakMib, rssMib());
-      });
-    }, runs);
-    const writeMs = await medianMs(() => Array.from(partsOfRide(), (part) => part.length), runs);
+    const importMs = await medianMs(
+      async () => {
+        characters = 0;
+        await takeIn(call, (added) => {
+          characters += added;
+          peakMib = Math.max(peakMib, rssMib());
+        });
+      },
+      { runs },
+    );
+    const writeMs = await medianMs(() => Array.from(partsOfRide(), (part) => part.length), { runs });
     // The text is made while it is taken in; its making is not the import's.
     const ms = importMs - writeMs;
     return {

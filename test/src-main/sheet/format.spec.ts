@@ -6,10 +6,7 @@ import {
   gramsText,
   marginText,
   moneyText,
-  nothing,
   percentText,
-  shortfallText,
-  usualText,
   whText,
 } from '../../../src-main/sheet/format.ts';
 
@@ -79,21 +76,6 @@ describe('marginText', () => {
   it('says when a margin is only a lower bound', () => {
     expect(marginText(margin)).toBe(`more than +300${narrow}%`);
     expect(marginText({ ...margin, capped: false })).toBe(`+300${narrow}%`);
-  });
-
-  it('writes the usual margin alike', () => {
-    expect(usualText(margin)).toBe(`more than +300${narrow}%`);
-    expect(usualText({ ...margin, usual: 0.52, usualCapped: false })).toBe(`+52${narrow}%`);
-  });
-});
-
-describe('shortfallText', () => {
-  it('has a dash where nothing fell short', () => {
-    expect(shortfallText(null)).toBe(nothing);
-  });
-
-  it('names the device and the day', () => {
-    expect(shortfallText({ device: 'Phone', day: 9 })).toBe(`Phone, day${noBreak}9`);
   });
 });
 
