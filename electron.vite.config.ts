@@ -1,11 +1,13 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'electron-vite';
 import { resolve } from 'node:path';
+import { listBundledPackages } from './src-main/hosts/packaging/bundled-packages.ts';
 
 const here = import.meta.dirname;
 
 export default defineConfig({
   main: {
+    plugins: [listBundledPackages()],
     build: {
       outDir: 'out/main',
       rolldownOptions: {
@@ -20,6 +22,7 @@ export default defineConfig({
     },
   },
   preload: {
+    plugins: [listBundledPackages()],
     build: {
       outDir: 'out/preload',
       // A sandboxed preload may require nothing but `electron`: everything else is bundled in.
@@ -32,7 +35,7 @@ export default defineConfig({
   },
   renderer: {
     root: 'src-renderer',
-    plugins: [svelte({ configFile: resolve(here, 'svelte.config.js') })],
+    plugins: [svelte({ configFile: resolve(here, 'svelte.config.js') }), listBundledPackages()],
     build: {
       outDir: 'out/renderer',
       // Fonts stay files: the content policy allows no data: URLs for them.

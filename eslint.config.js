@@ -62,6 +62,20 @@ const layers = [
     folders: ['catalogue', 'model', 'sheet', 'src-renderer', 'db', 'electron'],
     packages: 'node:|hono|@hono/|open$',
   }),
+  layer(['src-main/hosts/packaging/*.ts'], {
+    folders: [
+      'catalogue',
+      'model',
+      'sheet',
+      'workbench',
+      'workers',
+      'src-renderer',
+      'db',
+      'electron',
+      'loopback',
+    ],
+    packages: 'node:|electron-builder$|vite$',
+  }),
   layer(['src-renderer/**/*.ts', 'src-renderer/**/*.svelte'], {
     folders: ['src-main', 'db'],
     packages: 'svelte|chart\\.js|papaparse$|zod$|@fontsource/|vite/',

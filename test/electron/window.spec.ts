@@ -1,78 +1,64 @@
-import { existsSync, readdirSync, rmSync, mkdtempSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
-import { _electron, type ElectronApplication, type Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { chooseHost } from '../../src-main/hosts/start/choose-host.ts';
-import { hasDisplay } from '../../src-main/hosts/start/circumstances.ts';
-import { electronFolder, programPath } from '../../src-main/hosts/start/electron-runtime.ts';
+import { existsSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { withWindow } from './running-window.ts';
+import { program, whyLeftOut } from './runtime.ts';
 
-const project = resolve(import.meta.dirname, '../..');
-
-/** A test fetches nothing: it takes the runtime that is there or none. */
-function presentRuntime() {
-  const path = programPath(electronFolder() ?? '');
-  return path === null
-    ? ({ found: false, reason: 'the Electron runtime is not installed' } as const)
-    : ({ found: true, path } as const);
-}
-
-const choice = chooseHost({
-  wish: 'electron',
-  platform: process.platform,
-  hasDisplay: hasDisplay(process.platform, process.env),
-  isRoot: process.getuid?.() === 0,
-  findLauncher: presentRuntime,
-});
-const program = choice.host === 'electron' ? choice.path : null;
-const leftOut = choice.host === 'none' ? ` (left out: ${choice.why})` : '';
-
-describe.skipIf(program === null)(`the built window${leftOut}`, () => {
-  let dataFolder: string;
-  let running: ElectronApplication;
-  let page: Page;
-
-  beforeAll(async () => {
-    dataFolder = mkdtempSync(join(tmpdir(), 'chargewright-window-'));
-    running = await _electron.launch({
-      executablePath: program ?? '',
-      args: [project],
-      env: { ...process.env, CHARGEWRIGHT_DATA: dataFolder },
-      chromiumSandbox: true,
-    });
-    page = await running.firstWindow();
-    await page.waitForLoadState();
-  });
-
-  afterAll(async () => {
-    await running.close();
-    rmSync(dataFolder, { recursive: true, force: true });
-  });
+describe.skipIf(program === null)(`the confinement of the built window${whyLeftOut}`, () => {
+  const window = withWindow();
 
   it('gives the page the bridge and no Node', async () => {
     expect(
-      await page.evaluate(() => ['require' in window, 'process' in window, 'chargewright' in window]),
+      await window().page.evaluate(() => [
+        'require' in globalThis,
+        'process' in globalThis,
+        'chargewright' in globalThis,
+      ]),
     ).toEqual([false, false, true]);
   });
 
-  it('stays on its page when a script leads away', async () => {
-    await page.evaluate(() => {
-      location.href = 'https://elsewhere.test/';
-    });
-    expect(page.url()).toMatch(/^chargewright:\/\/app\//);
-  });
+  it.each(['https://elsewhere.test/', 'file:///etc/hosts', 'chargewright://app/other.html'])(
+    'stays on its page when a script leads to %s',
+    async (address) => {
+      const { page } = window();
+      await page.evaluate((to) => {
+        location.href = to;
+      }, address);
+      await page.getByRole('table', { name: 'Scorecard' }).waitFor();
+      expect(page.url().split('#')[0]).toBe('chargewright://app/');
+    },
+  );
 
   it('opens no second window', async () => {
-    expect(await page.evaluate(() => window.open('https://elsewhere.test/') === null)).toBe(true);
+    const { page, running } = window();
+    expect(await page.evaluate(() => globalThis.open('https://elsewhere.test/') === null)).toBe(true);
     expect(running.windows()).toHaveLength(1);
   });
 
-  it('shows the demo tour and keeps it in the catalogue', async () => {
-    await page.getByRole('heading', { level: 1 }).waitFor();
-    expect(existsSync(join(dataFolder, 'catalogue.sqlite3'))).toBe(true);
+  it('is refused its place, notifications and devices', async () => {
+    const { page } = window();
+    const refusal = await page.evaluate(
+      () =>
+        new Promise<number>((done) => {
+          navigator.geolocation.getCurrentPosition(
+            () => done(0),
+            ({ code }) => done(code),
+          );
+        }),
+    );
+    // PERMISSION_DENIED (W3C Geolocation, 3.6).
+    expect(refusal).toBe(1);
+    expect(await page.evaluate(() => Notification.requestPermission())).toBe('denied');
+    await expect(page.evaluate(() => navigator.mediaDevices.getUserMedia({ audio: true }))).rejects.toThrow();
   });
 
-  it('keeps the files of Chromium in their own folder', () => {
+  it('reaches nothing outside by itself', async () => {
+    await expect(window().page.evaluate(() => fetch('https://elsewhere.test/'))).rejects.toThrow();
+  });
+
+  it('keeps the catalogue and the files of Chromium in the data folder', () => {
+    const { dataFolder } = window();
+    expect(existsSync(join(dataFolder, 'catalogue.sqlite3'))).toBe(true);
     expect(readdirSync(dataFolder)).toContain('window');
   });
 });

@@ -11,9 +11,20 @@ interface FrameDouble {
 
 export class ContentsDouble extends EventEmitter {
   mainFrame: FrameDouble = { origin: 'chargewright://app' };
+  readonly done: string[] = [];
+  url = '';
   openHandler: (details: { url: string }) => { action: string } = () => ({ action: 'allow' });
   setWindowOpenHandler(handler: ContentsDouble['openHandler']): void {
     this.openHandler = handler;
+  }
+  getURL(): string {
+    return this.url;
+  }
+  reload(): void {
+    this.done.push('reload');
+  }
+  forcefullyCrashRenderer(): void {
+    this.done.push('crash');
   }
 }
 
@@ -31,6 +42,7 @@ export class BrowserWindow extends EventEmitter {
   readonly webContents = new ContentsDouble();
   readonly done: string[] = [];
   minimized = false;
+  destroyed = false;
   constructor(options: WindowOptions) {
     super();
     this.options = options;
@@ -48,6 +60,13 @@ export class BrowserWindow extends EventEmitter {
   }
   isMinimized(): boolean {
     return this.minimized;
+  }
+  isDestroyed(): boolean {
+    return this.destroyed;
+  }
+  destroy(): void {
+    this.destroyed = true;
+    this.done.push('destroy');
   }
   loadURL(url: string): Promise<void> {
     this.done.push(`load ${url}`);
@@ -149,6 +168,7 @@ interface QuestionOptions {
   readonly buttons: readonly string[];
   readonly defaultId: number;
   readonly cancelId: number;
+  readonly signal?: AbortSignal;
 }
 
 /**
@@ -174,6 +194,9 @@ export const dialog = {
   showMessageBoxSync(_window: unknown, options: QuestionOptions): number {
     dialog.questions.push(options);
     return dialog.answer === null ? options.cancelId : options.buttons.indexOf(dialog.answer);
+  },
+  showMessageBox(window: unknown, options: QuestionOptions): Promise<{ response: number }> {
+    return Promise.resolve({ response: dialog.showMessageBoxSync(window, options) });
   },
   showErrorBox(title: string, text: string): void {
     dialog.errors.push(`${title}: ${text}`);
