@@ -5,6 +5,7 @@ import { answer } from '../../shared-types/answer.ts';
 import type { CallInput, CallName, CallResult } from '../../shared-types/contract.ts';
 import type { Outcome } from '../../shared-types/outcome.ts';
 import { builtFolders } from '../../src-main/hosts/built-folders.ts';
+import { openFaultBook } from '../../src-main/hosts/fault-book.ts';
 import { openWorkbench } from '../../src-main/workbench/open.ts';
 import { createWorkerPool } from '../../src-main/workers/worker-pool.ts';
 
@@ -23,7 +24,9 @@ export async function withWorkbench<T>(work: (call: BenchCall) => Promise<T>): P
     files: {
       save: () => Promise.resolve({ as: 'cancelled' }),
       choose: () => Promise.resolve({ as: 'cancelled' }),
+      chooseFolder: () => Promise.resolve({ as: 'cancelled' }),
     },
+    faults: openFaultBook(dataFolder),
     crew: createWorkerPool(worker),
   });
   try {

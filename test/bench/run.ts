@@ -3,7 +3,7 @@ import { fullScenarioMs } from './full-scenario.ts';
 import { historiesPerS } from './histories.ts';
 import { kitSearchFigures } from './kit-search.ts';
 import { runLoopFigures } from './run-loop.ts';
-import { startMs } from './start.ts';
+import { startFigures } from './start.ts';
 import { trackFigures } from './track.ts';
 import { workbenchTimes } from './workbench.ts';
 
@@ -16,7 +16,7 @@ const useFactor = useAt > 0 ? Number(process.argv[useAt + 1]) : 1;
 const figures: Record<string, number> = {
   // Before all that fills the memory.
   ...(await trackFigures()),
-  startMs: await startMs(),
+  ...(await startFigures()),
   ...(await runLoopFigures(useFactor)),
   fullScenarioMs: await fullScenarioMs(),
   ...(await historiesPerS()),

@@ -5,7 +5,7 @@ import { withWorkbench, type BenchCall } from './open-bench.ts';
 
 const points = 200_000;
 const charactersAPart = 500_000;
-const runs = 3;
+const runs = 5;
 const bytesAMib = 1024 * 1024;
 const msPerS = 1000;
 
@@ -29,11 +29,11 @@ export async function trackFigures(): Promise<Readonly<Record<string, number>>> 
     // The text is made while it is taken in; its making is not the import's.
     const ms = importMs - writeMs;
     return {
-      trackImportMs: ms,
-      trackPointsPerS: (points / ms) * msPerS,
-      trackTextMB: characters / 1e6,
-      trackRssBeforeMiB: beforeMib,
-      trackRssPeakMiB: peakMib,
+      gpxImportMs: ms,
+      gpxPointsPerS: (points / ms) * msPerS,
+      gpxTextMB: characters / 1e6,
+      gpxRssBeforeMiB: beforeMib,
+      gpxRssPeakMiB: peakMib,
     };
   });
 }
