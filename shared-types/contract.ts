@@ -1,7 +1,16 @@
 import { z } from 'zod';
 import type { BreakEvenMap } from './break-even.ts';
+import {
+  backupName,
+  cataloguePath,
+  type CatalogueBackup,
+  type CatalogueChoices,
+  type CatalogueOpening,
+  type CatalogueState,
+} from './catalogue-file.ts';
 import type { ClimateSource, Station } from './climate.ts';
 import type { Advice, Comparison, ScoredRow } from './comparison.ts';
+import { pageFault, type Diagnostics } from './diagnostics.ts';
 import { addedEntries, exchangeChoice, type ExchangePreview, type ExchangeTaking } from './exchange.ts';
 import { count, id, label } from './field.ts';
 import { measure, onTourQuestion, type FieldLog, type OnTour, type StoredEstimate } from './field-log.ts';
@@ -126,6 +135,29 @@ export interface About {
  */
 export const contract = {
   about: call<About>()(nothing),
+  /** What helps to find a fault. */
+  'diagnostics.get': call<Diagnostics>()(nothing),
+  /** Writes a fault of the page to the log; `logged` is false once the page has written more than is of use. */
+  'diagnostics.report': call<{ readonly logged: boolean }>()(pageFault),
+  /** Which file the catalogue is in, and whether it is open; with the calls below it answers where it is not. */
+  'catalogue.state': call<CatalogueState>()(nothing),
+  /** Opens the same file again, once what stood in the way may be gone. */
+  'catalogue.tryAgain': call<CatalogueState>()(nothing),
+  /** What could take its place. */
+  'catalogue.choices': call<CatalogueChoices>()(nothing),
+  'catalogue.backUp': call<CatalogueBackup>()(nothing),
+  /**
+   * Puts a copy of a backup beside the catalogue and uses that from now on: the newest that is sound where `name` is null. The
+   * file used until now stays as it is. After each of these three the page is loaded anew.
+   */
+  'catalogue.restore': call<CatalogueState>()(z.strictObject({ name: z.nullable(backupName) })),
+  /** Uses a new catalogue beside the one that stays as it is; a first start, with the demo. */
+  'catalogue.startEmpty': call<CatalogueState>()(nothing),
+  /**
+   * Uses another catalogue, or another folder: its catalogue, or a new one where it has none. Null asks by a dialog, where the
+   * host has one.
+   */
+  'catalogue.openOther': call<CatalogueOpening>()(z.strictObject({ path: z.nullable(cataloguePath) })),
   'items.list': call<readonly Item[]>()(nothing),
   'items.save': call<Item>()(z.strictObject({ id: id.optional(), item: itemDraft })),
   'items.setState': call<Item>()(z.strictObject({ id, state: itemState })),

@@ -12,7 +12,7 @@ export const catalogueFormatVersion = 1;
 export const exchangeLists = ['items', 'tours', 'scenarios', 'readings', 'estimates'] as const;
 export type ExchangeList = (typeof exchangeLists)[number];
 
-/** More in one list than the largest file has room for; what is longer is something else. */
+/** More than the largest file has room for, all lists together; what is longer is something else. */
 export const mostEntries = 200_000;
 
 /** Where an entry stands in the file: a refused one may have no id, or one that stands there twice. */
@@ -66,7 +66,7 @@ export interface ExchangePreview {
 
 /** What a rider takes of a file. */
 export const exchangeChoice = z.strictObject({
-  leaveOut: z.array(entryPlace).max(mostEntries * exchangeLists.length),
+  leaveOut: z.array(entryPlace).max(mostEntries),
   passOverRefused: z.boolean(),
   settings: z.boolean(),
 });

@@ -22,7 +22,10 @@ export interface FieldMeta {
   readonly multiline?: boolean;
 }
 
-/** What is allowed where a whole part of an input is missing or of another sort; a field's own text goes before it. */
+/**
+ * What is allowed where a whole part of an input is missing or of another sort; a field's own text goes before it. Figures and texts
+ * have one each, so that what is too long or too short without one is a list.
+ */
 const sorts: Readonly<Record<string, string>> = {
   array: 'a list',
   boolean: 'yes or no',
@@ -34,6 +37,8 @@ const sorts: Readonly<Record<string, string>> = {
 z.config({
   customError: (issue) => {
     if (issue.code === 'invalid_type') return sorts[issue.expected] ?? null;
+    if (issue.code === 'too_big') return `a list of at most ${plain(Number(issue.maximum))}`;
+    if (issue.code === 'too_small') return `a list of at least ${plain(Number(issue.minimum))}`;
     return issue.code === 'invalid_value' ? `one of: ${issue.values.map(String).join(', ')}` : null;
   },
 });

@@ -56,16 +56,29 @@ export function failure(
 
 /** The answer to a name that is not in the contract. */
 export function unknownCall(name: unknown): ReturnType<typeof failure> {
-  return failure('unknown-call', `There is no call named ${JSON.stringify(name)}.`);
+  return failure('unknown-call', `There is no call named ${shown(name)}.`);
 }
 
 const longestEcho = 60;
 
-function shown(value: unknown): string {
+/** What was given, as an error repeats it: the beginning of what is long. */
+export function shown(value: unknown): string {
   if (value === undefined) return 'nothing';
+  if (typeof value === 'string') return cut(JSON.stringify(value.slice(0, longestEcho)));
   // JSON has no NaN and no Infinity, and says null for both.
-  const text = typeof value === 'number' ? String(value) : (JSON.stringify(value) as string | undefined);
-  if (text === undefined) return typeof value;
+  return cut(typeof value === 'number' ? String(value) : (jsonOf(value) ?? typeof value));
+}
+
+/** Undefined where JSON has no word for a value, such as a group that holds itself or goes too deep. */
+function jsonOf(value: unknown): string | undefined {
+  try {
+    return JSON.stringify(value);
+  } catch {
+    return undefined;
+  }
+}
+
+function cut(text: string): string {
   return text.length > longestEcho ? `${text.slice(0, longestEcho)}…` : text;
 }
 
@@ -77,18 +90,22 @@ function valueAt(root: unknown, path: readonly PropertyKey[]): unknown {
   );
 }
 
+/** More fields in error than any form shows; the rest are counted. */
+const mostFields = 1000;
+
 /** Turns the issues of a failed parse of `input` into one `bad-input` error that names each field. */
 export function badInput(
   error: z.ZodError,
   input: unknown,
 ): { readonly ok: false; readonly error: CallError } {
-  const fields = error.issues.map((issue) => ({
+  const fields = error.issues.slice(0, mostFields).map((issue) => ({
     path: issue.path.join('.'),
-    allowed: issue.code === 'unrecognized_keys' ? `no field named ${issue.keys.join(', ')}` : issue.message,
+    allowed:
+      issue.code === 'unrecognized_keys' ? `no field named ${cut(issue.keys.join(', '))}` : issue.message,
     got: shown(valueAt(input, issue.path)),
   }));
   const [first] = fields;
   const where = first === undefined || first.path === '' ? 'The input' : first.path;
-  const more = fields.length > 1 ? ` (and ${fields.length - 1} more)` : '';
+  const more = error.issues.length > 1 ? ` (and ${error.issues.length - 1} more)` : '';
   return failure('bad-input', `${where}: allowed is ${first?.allowed ?? 'another shape'}${more}.`, fields);
 }

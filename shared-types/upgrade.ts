@@ -17,10 +17,11 @@ const lines = z
 export type UpgradeLine = z.infer<typeof line>;
 
 /** What is changed: all that the rider owns but devices, or the kit of a scenario with its placement and rules. */
-const base = z.discriminatedUnion('as', [
-  z.strictObject({ as: z.literal('owned') }),
-  z.strictObject({ as: z.literal('scenario'), scenarioId: id }),
-]);
+const base = z.discriminatedUnion(
+  'as',
+  [z.strictObject({ as: z.literal('owned') }), z.strictObject({ as: z.literal('scenario'), scenarioId: id })],
+  { error: 'what the rider owns, or the kit of a scenario' },
+);
 export type UpgradeBase = z.infer<typeof base>;
 
 /** A change of a kit, and the tours it is checked on: all of them when `tourIds` is null. */

@@ -1,4 +1,6 @@
 import Database from 'better-sqlite3';
+import { statSync } from 'node:fs';
+import { storageError } from './storage-error.ts';
 
 declare const reads: unique symbol;
 declare const writes: unique symbol;
@@ -23,17 +25,45 @@ export function connectToWrite(file: string): WriteDb {
   return new Database(file, { timeout: busyTimeoutMs }) as WriteDb;
 }
 
+export function sqliteVersion(): string {
+  const db = connectToWrite(inMemory);
+  try {
+    return db.prepare('SELECT sqlite_version()').pluck().get() as string;
+  } finally {
+    db.close();
+  }
+}
+
 /**
  * Readers and one writer at a time without blocking each other (WAL), references enforced, and every save flushed to the
  * disk: with WAL the cheaper `NORMAL` could lose the last saves in a power cut, and a rider saves rarely.
  */
 export function setUpConnection(write: WriteDb): void {
+  if (write.name !== inMemory) openedAs.set(write, markOf(write.name));
   write.pragma('journal_mode = WAL');
   write.pragma('synchronous = FULL');
   write.pragma('foreign_keys = ON');
 }
 
+/** Which file a connection writes to: its path may come to name another, or none. */
+const openedAs = new WeakMap<WriteDb, string | null>();
+
+function markOf(file: string): string | null {
+  const found = statSync(file, { throwIfNoEntry: false, bigint: true });
+  return found === undefined ? null : `${found.dev} ${found.ino}`;
+}
+
+/**
+ * Throws where the file was removed, moved or replaced: the system would take the save and lose it with the file. SQLite asks
+ * the same of a file's number (SQLITE_FCNTL_HAS_MOVED), but not while it writes ahead.
+ */
+export function refuseMoved(write: WriteDb): void {
+  const mark = openedAs.get(write);
+  if (mark !== undefined && markOf(write.name) !== mark) throw storageError('missing', write.name);
+}
+
 /** All or nothing. Inside another transaction it becomes a part of that one. */
 export function inTransaction<T>(write: WriteDb, work: () => T): T {
+  if (!write.inTransaction) refuseMoved(write);
   return write.transaction(work).immediate();
 }

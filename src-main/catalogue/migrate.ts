@@ -1,3 +1,4 @@
+import Database from 'better-sqlite3';
 import { inTransaction, type ReadDb, type WriteDb } from './connection.ts';
 import type { Migration } from './migrations.ts';
 import { NewerCatalogueError, storageError } from './storage-error.ts';
@@ -23,27 +24,46 @@ export function refuseUnfit(db: ReadDb, file: string, steps: readonly Migration[
   if (!isSound(db)) throw storageError('damaged', file);
 }
 
+/**
+ * Whether pages, indexes and the rules of the tables hold, and every reference leads somewhere. Rules that no longer read as
+ * SQL are damage too.
+ */
 export function isSound(db: ReadDb): boolean {
-  return db.pragma('integrity_check(1)', { simple: true }) === 'ok';
+  try {
+    return checksOut(db);
+  } catch (thrown) {
+    if (thrown instanceof Database.SqliteError && thrown.code === 'SQLITE_ERROR') return false;
+    throw thrown;
+  }
 }
 
-/** Runs the steps that the catalogue has not seen yet, each whole or not at all. */
+function checksOut(db: ReadDb): boolean {
+  const broken = db.pragma('foreign_key_check') as unknown[];
+  return db.pragma('integrity_check(1)', { simple: true }) === 'ok' && broken.length === 0;
+}
+
+/**
+ * Runs the steps that the catalogue has not seen yet, all of them or none: after a fault it is still what the Chargewright
+ * that wrote it opens.
+ */
 export function migrate(write: WriteDb, steps: readonly Migration[]): void {
   // SQLite ignores this switch inside a transaction, and a step that rebuilds a table would set off ON DELETE rules.
   write.pragma('foreign_keys = OFF');
   try {
-    for (const step of steps) inTransaction(write, () => runStep(write, step));
+    inTransaction(write, () => {
+      // Asked inside the transaction: another start of Chargewright may have run the steps in the meantime.
+      const version = schemaVersion(write);
+      for (const step of steps.filter((each) => each.version > version)) runStep(write, step);
+    });
   } finally {
     write.pragma('foreign_keys = ON');
   }
 }
 
 function runStep(write: WriteDb, step: Migration): void {
-  // Asked inside the transaction: another start of Chargewright may have run the step in the meantime.
-  if (schemaVersion(write) >= step.version) return;
   write.exec(step.sql);
   const broken = write.pragma('foreign_key_check') as unknown[];
-  if (broken.length > 0) throw new Error(`Step ${step.version} leaves ${broken.length} broken references.`);
+  if (broken.length > 0) throw new Error(`Step ${step.version} leaves ${broken.length} broken references`);
   write.pragma(`application_id = ${applicationId}`);
   write.pragma(`user_version = ${step.version}`);
 }

@@ -1,5 +1,5 @@
 import type { Statement } from 'better-sqlite3';
-import type { ReadDb, WriteDb } from './connection.ts';
+import { refuseMoved, type ReadDb, type WriteDb } from './connection.ts';
 
 export type SqlValue = string | number | null;
 
@@ -28,6 +28,7 @@ export function selectOne(db: ReadDb, sql: string, ...values: SqlValue[]): unkno
 
 /** Runs a statement that changes rows, and tells how many. */
 export function change(db: WriteDb, sql: string, ...values: SqlValue[]): number {
+  if (!db.inTransaction) refuseMoved(db);
   return statement(db, sql).run(...values).changes;
 }
 

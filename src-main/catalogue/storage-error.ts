@@ -1,8 +1,5 @@
+import type { StorageFault } from '../../shared-types/catalogue-file.ts';
 import { failure, type Outcome } from '../../shared-types/outcome.ts';
-
-/** What can be wrong with the file below the catalogue. */
-export type StorageFault =
-  'locked' | 'read-only' | 'full' | 'damaged' | 'newer' | 'not-a-catalogue' | 'unreachable' | 'disk-fault';
 
 /** A fault of the file or disk that a person can do something about; the message says what. */
 export class StorageError extends Error {
@@ -27,29 +24,44 @@ export class NewerCatalogueError extends StorageError {
   }
 }
 
-const sentences: Readonly<Record<Exclude<StorageFault, 'newer'>, (catalogue: string) => string>> = {
+/** The tables could not be brought to the step that this Chargewright works with. */
+export class NotBroughtUpError extends StorageError {
+  constructor(file: string, found: number, wanted: number, cause: unknown) {
+    const why = cause instanceof Error ? cause.message : String(cause);
+    super(
+      'not-brought-up',
+      `The catalogue ${file} could not be brought from step ${found} of its tables to step ${wanted} (${why}). It was left as ` +
+        'it was: the Chargewright that wrote it opens it still.',
+      { cause },
+    );
+    this.name = 'NotBroughtUpError';
+  }
+}
+
+/** Faults that one sentence tells whichever the file. */
+type PlainFault = Exclude<StorageFault, 'newer' | 'not-brought-up'>;
+
+const sentences: Readonly<Record<PlainFault, (catalogue: string) => string>> = {
   locked: (catalogue) =>
     `Another program is writing to ${catalogue}. Close it or wait a moment, then try again.`,
   'read-only': (catalogue) =>
-    `Chargewright may not write to ${catalogue}. Check the permissions of its folder, then try again.`,
+    `Chargewright may not write to ${catalogue}. Check the permissions of the file and its folder, then try again.`,
   full: (catalogue) => `There is no room left on the disk for ${catalogue}. Free some space, then try again.`,
   damaged: (catalogue) =>
-    `A part of ${catalogue} is damaged. Keep the file, and put a copy in its place: your own, or one from the ` +
-    'folder backups beside it.',
+    `A part of ${catalogue} is damaged. Keep the file, and go on with a copy: your own, or one from the folder ` +
+    'backups beside it.',
   'not-a-catalogue': (catalogue) =>
     `What stands in the place of ${catalogue} is not a Chargewright catalogue. Move it away or choose another ` +
     'folder; it was not changed.',
+  missing: (catalogue) =>
+    `There is nothing where ${catalogue} was. Connect the disk that it is on, or choose another.`,
   unreachable: (catalogue) =>
     `Chargewright cannot open ${catalogue}. Check that its folder exists, is a folder and may be read.`,
   'disk-fault': (catalogue) =>
     `The disk reported a fault while working on ${catalogue}. Copy the file to another disk, then look at this one.`,
 };
 
-export function storageError(
-  fault: Exclude<StorageFault, 'newer'>,
-  file?: string,
-  cause?: unknown,
-): StorageError {
+export function storageError(fault: PlainFault, file?: string, cause?: unknown): StorageError {
   return new StorageError(
     fault,
     sentences[fault](file === undefined ? 'the catalogue' : `the catalogue ${file}`),
@@ -61,7 +73,7 @@ export function storageError(
  * By the beginning of the code that SQLite (sqlite.org/rescode.html) or the file system gives.
  * SQLITE_CONSTRAINT is missing on purpose: a refused row is a fault of ours, because schemas stand before it.
  */
-const faultOfCode: readonly (readonly [string, Exclude<StorageFault, 'newer'>])[] = [
+const faultOfCode: readonly (readonly [string, PlainFault])[] = [
   ['SQLITE_BUSY', 'locked'],
   ['SQLITE_LOCKED', 'locked'],
   ['SQLITE_READONLY', 'read-only'],
@@ -70,13 +82,18 @@ const faultOfCode: readonly (readonly [string, Exclude<StorageFault, 'newer'>])[
   ['SQLITE_CORRUPT', 'damaged'],
   ['SQLITE_NOTADB', 'not-a-catalogue'],
   ['SQLITE_CANTOPEN', 'unreachable'],
+  // There was no room for the index of the WAL.
+  ['SQLITE_IOERR_SHMSIZE', 'full'],
   ['SQLITE_IOERR', 'disk-fault'],
   ['EACCES', 'read-only'],
   ['EPERM', 'read-only'],
   ['EROFS', 'read-only'],
   ['ENOSPC', 'full'],
+  ['EDQUOT', 'full'],
   ['ENOTDIR', 'unreachable'],
   ['EEXIST', 'unreachable'],
+  ['ELOOP', 'unreachable'],
+  ['ENAMETOOLONG', 'unreachable'],
 ];
 
 /** The storage error behind something thrown, or null when it is something else. */
@@ -89,11 +106,11 @@ export function asStorageError(thrown: unknown, file?: string): StorageError | n
 }
 
 /** Turns a storage error thrown by `work` into an answer to show; lets everything else through. */
-export function withStorageOutcome<T>(work: () => Outcome<T>): Outcome<T> {
+export function withStorageOutcome<T>(work: () => Outcome<T>, file?: string): Outcome<T> {
   try {
     return work();
   } catch (thrown) {
-    const error = asStorageError(thrown);
+    const error = asStorageError(thrown, file);
     if (error === null) throw thrown;
     return failure('storage', error.message);
   }

@@ -7,6 +7,7 @@ import { readVersion } from './app-version.ts';
 import { builtFolders } from './built-folders.ts';
 import { terminalDesk } from './demo/file-desk.ts';
 import { runDemo } from './demo/run.ts';
+import { openFaultBook } from './fault-book.ts';
 import { runOrExit } from './run-or-exit.ts';
 
 const { project, worker } = builtFolders(import.meta.dirname);
@@ -29,6 +30,7 @@ await runOrExit('The demo failed', async () => {
     host: 'loopback',
     version,
     files,
+    faults: openFaultBook(dataFolder),
     crew: createWorkerPool(worker),
   });
   try {

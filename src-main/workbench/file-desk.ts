@@ -12,4 +12,12 @@ export interface MadeFile {
 export interface FileDesk {
   save(file: MadeFile): Promise<Delivery>;
   choose(purpose: ParsedInput<'files.choose'>['purpose']): Promise<Choosing>;
+  /** Asks for the folder of another catalogue. */
+  chooseFolder(): Promise<FolderChoosing>;
 }
+
+/** `ask-page`: this host has no dialog, and the page must ask. */
+export type FolderChoosing =
+  | { readonly as: 'chosen'; readonly path: string }
+  | { readonly as: 'cancelled' }
+  | { readonly as: 'ask-page' };

@@ -14,11 +14,14 @@ export interface RunBook {
   progress(runId: string): number | null;
   /** @returns whether there was anything to cancel */
   cancel(runId: string): boolean;
+  /** Cancels every run; done once each has answered. */
+  cancelAll(): Promise<void>;
 }
 
 interface Entry {
   share: number;
   cancel(): void;
+  answered: Promise<unknown>;
 }
 
 export function createRunBook(): RunBook {
@@ -26,11 +29,12 @@ export function createRunBook(): RunBook {
   return {
     enter: async (runId, start) => {
       if (entries.has(runId)) return failure('in-use', `A run named ${runId} is under way already.`);
-      const entry: Entry = { share: 0, cancel: () => undefined };
+      const entry: Entry = { share: 0, cancel: () => undefined, answered: Promise.resolve() };
       entries.set(runId, entry);
       try {
         const run = start((share) => void (entry.share = share));
         entry.cancel = () => run.cancel();
+        entry.answered = run.answer;
         return await run.answer;
       } finally {
         entries.delete(runId);
@@ -41,6 +45,11 @@ export function createRunBook(): RunBook {
       const known = entries.get(runId);
       known?.cancel();
       return known !== undefined;
+    },
+    cancelAll: async () => {
+      const all = [...entries.values()];
+      for (const entry of all) entry.cancel();
+      await Promise.allSettled(all.map(({ answered }) => answered));
     },
   };
 }

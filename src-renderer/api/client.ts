@@ -38,7 +38,7 @@ function overBridge(call: Invoke): Invoke {
 function overHttp(fetch: Window['fetch']): Invoke {
   return async <N extends CallName>(name: N, input: CallInput<N>): Promise<Outcome<CallResult<N>>> => {
     try {
-      const response = await fetch(`/call/${name}`, {
+      const response = await fetch(`call/${name}`, {
         method: 'POST',
         headers: { 'content-type': 'application/json' },
         body: JSON.stringify(input, keepingWhatIsNoNumber),

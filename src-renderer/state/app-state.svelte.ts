@@ -9,7 +9,11 @@ import type { Tour } from '../../shared-types/tour.ts';
 import { BreakEvenState } from './break-even.svelte.ts';
 import { Calls } from './calls.ts';
 import { alike } from './carry-over.ts';
+import { CataloguePlaceState } from './catalogue-place.svelte.ts';
 import { ComparisonState, type ComparisonSubject } from './comparison.svelte.ts';
+import { DiagnosticsState } from './diagnostics.svelte.ts';
+import { draftKindsOf } from './draft-kinds.ts';
+import { DraftStore, type Shelf } from './draft-store.ts';
 import { EditHistory } from './edit-history.svelte.ts';
 import { display } from './display.svelte.ts';
 import { ExchangeState } from './exchange.svelte.ts';
@@ -26,7 +30,18 @@ import { SettingsState } from './settings.svelte.ts';
 import { SwingsState } from './swings.svelte.ts';
 import { ToursState } from './tours.svelte.ts';
 import { TrackDropState } from './track-drop.svelte.ts';
+import { tellPutBack, UnstoredDrafts } from './unstored-drafts.ts';
 import { UpgradeState } from './upgrade.svelte.ts';
+
+/** What the app needs of the page around it. */
+export interface AppPage {
+  themeChosen(theme: Settings['theme']): void;
+  /** Loads the page anew. */
+  reload(): void;
+  /** Where drafts are kept over that; throws where there is no such place. */
+  shelf(): Shelf;
+  copy(text: string): Promise<boolean>;
+}
 
 /** Everything the screens show, wired so that each stored change runs the comparison again. */
 export class AppState {
@@ -34,6 +49,8 @@ export class AppState {
   readonly history = new EditHistory(this.notices);
   readonly trackDrop = new TrackDropState(this.notices);
   readonly calls: Calls;
+  readonly place: CataloguePlaceState;
+  readonly diagnostics: DiagnosticsState;
   readonly inventory: InventoryState;
   readonly fieldLog: FieldLogState;
   readonly tours: ToursState;
@@ -52,9 +69,17 @@ export class AppState {
   ready = $state(false);
   /** Weights and limits under the rider's hand; null until the settings are loaded. */
   knobs = $state.raw<Form<Preferences> | null>(null);
+  readonly #drafts: UnstoredDrafts;
+  /** The catalogue whose drafts are kept; null until those of the page before are back. */
+  #keptFor = $state.raw<string | null>(null);
 
-  constructor(invoke: Invoke, themeChosen: (theme: Settings['theme']) => void) {
+  constructor(invoke: Invoke, page: AppPage) {
     this.calls = new Calls(invoke, this.notices);
+    this.place = new CataloguePlaceState(this.calls, {
+      reload: () => page.reload(),
+      settled: () => this.history.settled(),
+    });
+    this.diagnostics = new DiagnosticsState(this.calls, (text) => page.copy(text));
     const changed = (): void => this.#changed();
     const groundChanged = (): void => {
       this.kitSearch.outdate();
@@ -68,7 +93,7 @@ export class AppState {
     };
     this.scenarios = new ScenariosState(this.calls, scenariosChanged, this.history);
     const settingsTaken = (now: Settings, before: Settings | null, restored: boolean): void => {
-      themeChosen(now.theme);
+      page.themeChosen(now.theme);
       display.choose(now);
       this.knobs ??= this.#beginKnobs(now.preferences);
       if (before === null) return;
@@ -103,6 +128,7 @@ export class AppState {
       subject: () => this.subject,
       preferences: () => this.settings.current?.preferences ?? null,
     });
+    this.#drafts = new UnstoredDrafts(new DraftStore(() => page.shelf()), draftKindsOf(this));
   }
 
   get tour(): Tour | null {
@@ -115,9 +141,24 @@ export class AppState {
   }
 
   async start(): Promise<void> {
-    await this.#loadLists();
+    await this.place.ask();
+    if (this.place.trouble !== null) return;
+    if (await this.#loadLists()) await this.#putDraftsBack();
     this.ready = true;
     await Promise.all([this.comparison.run(), this.#loadRest()]);
+  }
+
+  /** Only with every list read: a draft of a row that was not read would pass for one of a row that is gone. */
+  async #putDraftsBack(): Promise<void> {
+    const file = this.place.state?.file;
+    if (file === undefined || !(await this.#drafts.load(file))) return;
+    tellPutBack(this.notices, this.#drafts.putBack(file));
+    this.#keptFor = file;
+  }
+
+  /** Keeps what is not stored over a page that goes; for an effect. */
+  keepDrafts(): void {
+    if (this.#keptFor !== null && !this.place.replaced) this.#drafts.keep(this.#keptFor);
   }
 
   /** The invented tour is among those stored. */
@@ -164,9 +205,11 @@ export class AppState {
     return outcome;
   }
 
-  async #loadLists(): Promise<void> {
+  /** @returns whether all of them could be read */
+  async #loadLists(): Promise<boolean> {
     const { inventory, tours, scenarios, settings } = this;
-    await Promise.all([settings.load(), inventory.load(), tours.load(), scenarios.load()]);
+    const read = await Promise.all([settings.load(), inventory.load(), tours.load(), scenarios.load()]);
+    return read.every((each) => each);
   }
 
   /** Ranks under new weights and limits; those that pass are stored once the rider pauses. */
@@ -194,6 +237,7 @@ export class AppState {
 
   /** Something would be lost if the window closed now. */
   get unsaved(): boolean {
+    if (this.place.replaced) return false;
     return this.history.storing || screens.some((screen) => this.isUnsaved(screen));
   }
 

@@ -2,6 +2,7 @@ import type { CallInput, CsvAddition, CsvReading } from '../../shared-types/cont
 import { countOfItems } from '../parts/text/count-of-items.ts';
 import type { Outcome } from '../../shared-types/outcome.ts';
 import { Delay } from './delay.ts';
+import type { Unstored } from './form.svelte.ts';
 import { Turns } from './turns.ts';
 import { noMembers, withMembers } from './with-members.ts';
 
@@ -48,6 +49,18 @@ export class CsvImportState {
   get addWords(): string {
     const good = (this.reading?.lines.length ?? 0) - this.leftOut.size;
     return `Add ${countOfItems(good)}`;
+  }
+
+  /** null where there is no text that could be lost. */
+  get unstored(): Unstored<string> | null {
+    return this.text.trim() === '' ? null : { draft: this.text, stored: '', errors: [] };
+  }
+
+  /** Goes on with a text of the page before. */
+  putBack({ draft }: Unstored<string>): void {
+    this.opened = true;
+    this.text = draft;
+    void this.read();
   }
 
   write(text: string): void {

@@ -52,6 +52,11 @@ export class EditHistory {
     return this.#storing.length > 0;
   }
 
+  /** Done once nothing is on its way. */
+  async settled(): Promise<void> {
+    while (this.storing) await Promise.allSettled(this.#storing);
+  }
+
   /** Takes a change that was stored; what had been taken back before it can no longer be made again. */
   record(step: EditStep): EditStep {
     const last = this.#done.at(-1);
@@ -121,7 +126,7 @@ export class EditHistory {
   /** One after the other, each once all that was on its way is stored. */
   #inTurn(work: () => Promise<void>): Promise<void> {
     const turn = this.#turn.then(async () => {
-      while (this.storing) await Promise.allSettled(this.#storing);
+      await this.settled();
       await work();
     });
     this.#turn = turn.catch(() => undefined);

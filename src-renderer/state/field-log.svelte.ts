@@ -52,7 +52,9 @@ export class FieldLogState {
   lastItemId = $state.raw<string | null>(null);
   /** Which reading is being changed. */
   editedId = $state.raw<string | null>(null);
-  readonly newReading = new NewForm<ReadingDraft>();
+  readonly newReading = new NewForm<ReadingDraft>(
+    (draft) => new Form(draft, { root: 'reading', live: false, store: (given) => this.add(given) }),
+  );
   readonly forms = new KeptForms<Reading>(
     (id, draft) => new Form(draft, { root: 'reading', live: false, store: (given) => this.save(id, given) }),
   );
@@ -75,7 +77,7 @@ export class FieldLogState {
   }
 
   get edited(): Reading | undefined {
-    return this.editedId === null ? undefined : this.#find(this.editedId);
+    return this.editedId === null ? undefined : this.find(this.editedId);
   }
 
   /** There is something of today to answer from. */
@@ -84,7 +86,7 @@ export class FieldLogState {
   }
 
   get unsaved(): boolean {
-    return this.newReading.unsaved || this.forms.unsavedIds.some((id) => this.#find(id) !== undefined);
+    return this.newReading.unsaved || this.forms.unsavedIds.some((id) => this.find(id) !== undefined);
   }
 
   /** Reads the log anew when items change, for labels, lights and stored values tell in its estimates; for an effect. */
@@ -93,10 +95,12 @@ export class FieldLogState {
     untrack(() => void this.load());
   }
 
-  async load(): Promise<void> {
+  /** @returns whether it could be read */
+  async load(): Promise<boolean> {
     const turn = this.#turns.take();
     const outcome = await this.#calls.ask('readings.log', {});
     if (outcome.ok && turn.isNewest()) this.log = outcome.value;
+    return outcome.ok;
   }
 
   add(draft: ReadingDraft): Promise<Outcome<Reading>> {
@@ -117,7 +121,7 @@ export class FieldLogState {
 
   save(id: string, draft: ReadingDraft): Promise<Outcome<Reading>> {
     return this.#history.during(async () => {
-      const before = this.#find(id);
+      const before = this.find(id);
       const outcome = await this.#calls.submit('readings.save', { id, reading: draft });
       if (!outcome.ok || before === undefined) return outcome;
       const after = outcome.value;
@@ -194,7 +198,7 @@ export class FieldLogState {
     );
   }
 
-  #find(id: string): Reading | undefined {
+  find(id: string): Reading | undefined {
     return this.readings.find((reading) => reading.id === id);
   }
 

@@ -12,6 +12,14 @@ export interface FormOptions<Draft> {
   readonly live: boolean;
 }
 
+/** What of a form is not stored: all that it takes to go on with it in another page. */
+export interface Unstored<Draft> {
+  readonly draft: Draft;
+  /** What was stored, or begun with, when the draft was changed. */
+  readonly stored: Draft;
+  readonly errors: readonly FieldError[];
+}
+
 /** What a field needs of the form it stands in. */
 export interface FormAccess {
   readonly status: FormStatus;
@@ -71,6 +79,21 @@ export class Form<Draft> implements FormAccess {
    */
   get unsaved(): boolean {
     return this.status === 'storing' || !alike(this.draft, this.#stored);
+  }
+
+  /** null where nothing would be lost. */
+  get unstored(): Unstored<Draft> | null {
+    const { draft, errors } = this;
+    const stored = this.#stored;
+    return alike(draft, stored) ? null : { draft, stored, errors };
+  }
+
+  /** Goes on with what was not stored, beside what was stored since. Nothing is stored until the rider changes or submits it. */
+  putBack({ draft, stored, errors }: Unstored<Draft>): void {
+    this.draft = carriedOver(draft, stored, this.#stored);
+    if (!this.unsaved) return;
+    this.errors = errors;
+    if (this.#options.live || errors.length > 0) this.status = 'refused';
   }
 
   /** Takes what is stored by now; what the rider changed and is not stored stays in the draft. */

@@ -66,7 +66,9 @@ export class InventoryState {
   readonly forms = new KeptForms<Item>(
     (id, draft) => new Form(draft, { root: 'item', live: true, store: (given) => this.save(id, given) }),
   );
-  readonly newItem = new NewForm<ItemDraft>();
+  readonly newItem = new NewForm<ItemDraft>(
+    (draft) => new Form(draft, { root: 'item', live: false, store: (given) => this.add(given) }),
+  );
   readonly #calls: Calls;
   readonly #changed: () => void;
   readonly #history: EditHistory;
@@ -85,15 +87,17 @@ export class InventoryState {
     this.csv = new CsvImportState(this);
   }
 
-  async load(): Promise<void> {
+  /** @returns whether they could be read */
+  async load(): Promise<boolean> {
     const outcome = await this.#calls.ask('items.list', {});
     if (outcome.ok) this.rows.fill(outcome.value);
+    return outcome.ok;
   }
 
   /** A form or a CSV holds what is not stored. The form of a removed item waits for the item to be put back. */
   get unsaved(): boolean {
     const edited = this.forms.unsavedIds.some((id) => this.rows.find(id) !== undefined);
-    return edited || this.newItem.unsaved || this.csv.text.trim() !== '';
+    return edited || this.newItem.unsaved || this.csv.unstored !== null;
   }
 
   add(item: ItemDraft): Promise<Outcome<Item>> {

@@ -25,8 +25,13 @@ export class KeptForms<Row extends { readonly id: string }> {
     this.#forms.get(row.id)?.adopt(draftOf(row));
   }
 
+  /** Every form that was begun, by the id of its row. */
+  get begun(): readonly (readonly [id: string, form: Form<DraftOf<Row>>])[] {
+    return [...this.#forms];
+  }
+
   /** Ids of the rows, gone ones too, whose forms hold what is not stored. */
   get unsavedIds(): readonly string[] {
-    return [...this.#forms].filter(([, form]) => form.unsaved).map(([id]) => id);
+    return this.begun.filter(([, form]) => form.unsaved).map(([id]) => id);
   }
 }

@@ -32,8 +32,8 @@ export class NoticesState {
     setTimeout(() => this.close(id), undo === null ? newsStaysMs : undoStaysMs);
   }
 
-  fail(text: string): void {
-    this.#add({ text, tone: 'failure', undo: null, link: null, subject: null });
+  fail(text: string, link: Place | null = null): void {
+    this.#add({ text, tone: 'failure', undo: null, link, subject: null });
   }
 
   close(id: number): void {

@@ -6,7 +6,7 @@ import { Form } from './form.svelte.ts';
 export class OwnStartState {
   /** How far along the way the rider is, from 0. */
   step = $state(0);
-  #form: Form<OwnStart> | null = null;
+  #form = $state.raw<Form<OwnStart> | null>(null);
   readonly #store: (draft: OwnStart) => Promise<Outcome<unknown>>;
 
   constructor(store: (draft: OwnStart) => Promise<Outcome<unknown>>) {
@@ -15,7 +15,18 @@ export class OwnStartState {
 
   /** The form under way, or a new one from what `begin` gives. */
   form(begin: () => OwnStart): Form<OwnStart> {
-    this.#form ??= new Form(begin(), { root: 'own', live: false, store: this.#store });
+    return this.#form ?? this.begin(this.step, begin());
+  }
+
+  /** A form that begins with this draft, with the rider at this step of the way. */
+  begin(step: number, draft: OwnStart): Form<OwnStart> {
+    this.step = step;
+    this.#form = new Form(draft, { root: 'own', live: false, store: this.#store });
+    return this.#form;
+  }
+
+  /** null where the way was not begun. */
+  get begun(): Form<OwnStart> | null {
     return this.#form;
   }
 

@@ -60,9 +60,11 @@ export class RemovableRows<Row extends LabelledRow> {
     return this.forms.unsavedIds.some((id) => this.rows.find(id) !== undefined);
   }
 
-  async load(): Promise<void> {
+  /** @returns whether they could be read */
+  async load(): Promise<boolean> {
     const outcome = await this.#through.all();
     if (outcome.ok) this.rows.fill(outcome.value);
+    return outcome.ok;
   }
 
   add(draft: DraftOf<Row>): Promise<Row | null> {

@@ -45,13 +45,15 @@ export class SettingsState {
     this.#history = history;
   }
 
-  async load(): Promise<void> {
+  /** @returns whether they could be read */
+  async load(): Promise<boolean> {
     const outcome = await this.#calls.ask('settings.get', {});
-    if (!outcome.ok) return;
+    if (!outcome.ok) return false;
     this.current = outcome.value;
     const store = (draft: GeneralSettings): Promise<Outcome<Settings>> => this.save(draft);
     this.form = new Form(generalOf(outcome.value), { root: 'settings', live: true, store });
     this.#take(outcome.value);
+    return true;
   }
 
   /** Shows the change at once, stores it, and goes back to what is stored when it is refused. */

@@ -38,6 +38,25 @@ async function undo(page: Page, text: string | RegExp): Promise<void> {
 describe.skipIf(browserLeftOut)(`an edit beside a refused field${whyLeftOut}`, () => {
   const rider = riding();
 
+  it('outlives a page that is loaded anew, with its error, and is not stored by that', async () => {
+    const { page, goTo } = rider();
+    await openLeg(rider(), 'Forest hills and vineyards');
+    await enter(page, 'Riding a day, h', '99');
+    await page.getByText('Allowed: a number from 0').waitFor();
+    page.once('dialog', (dialog) => void dialog.accept());
+    await page.reload();
+    await page.getByText('What was not stored yet is back, in Tours.').waitFor();
+    await page.getByText('Something on this screen is not stored yet.').waitFor({ state: 'attached' });
+    await page.getByRole('button', { name: 'Edit Forest hills and vineyards' }).click();
+    expect(await page.getByLabel('Riding a day, h').inputValue()).toBe('99');
+    await page.getByText('Allowed: a number from 0').waitFor();
+    await enter(page, 'Riding a day, h', '6');
+    await page.getByText('Stored.', { exact: true }).waitFor();
+    await page.reload();
+    await goTo('Tours');
+    expect(await page.getByText(/is back, in/).count()).toBe(0);
+  });
+
   it('is said not to be stored, kept over a look elsewhere, and stored in the end', async () => {
     const { page, goTo } = rider();
     await openLeg(rider(), 'Forest hills and vineyards');

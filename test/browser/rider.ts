@@ -104,6 +104,6 @@ export async function ask(page: Page, name: string, input: object): Promise<unkn
       });
       return (await response.json()) as unknown;
     },
-    [`/call/${name}`, JSON.stringify(input)],
+    [`call/${name}`, JSON.stringify(input)],
   );
 }

@@ -48,6 +48,34 @@ describe('answer()', () => {
     });
   });
 
+  it('refuses what JSON has no word for, as a name and as an input', async () => {
+    const ringed: Record<string, unknown> = {};
+    ringed['itself'] = ringed;
+    let deep: unknown = [];
+    for (let level = 0; level < 20_000; level += 1) deep = [deep];
+    for (const odd of [1n, ringed, deep, { ids: [1n] }, { ids: [ringed] }, { ids: [deep] }]) {
+      expect((await ask('items.remove', odd)).outcome).toMatchObject({ error: { code: 'bad-input' } });
+      expect((await ask(odd, {})).outcome).toMatchObject({ error: { code: 'unknown-call' } });
+    }
+  });
+
+  it('says little of what goes on and on', async () => {
+    const wide = Object.fromEntries(Array.from({ length: 500 }, (_, place) => [`field-${place}`, 0]));
+    for (const given of [wide, 'x'.repeat(5000), { ids: 'x'.repeat(5000) }]) {
+      const { outcome } = await ask('items.remove', given);
+      expect(JSON.stringify(outcome).length).toBeLessThan(700);
+    }
+    const { outcome } = await ask('x'.repeat(5000), {});
+    expect(JSON.stringify(outcome).length).toBeLessThan(200);
+  });
+
+  it('names the first thousand fields in error and counts the others', async () => {
+    const { outcome } = await ask('items.remove', { ids: new Array<number>(5000).fill(0) });
+    expect(outcome).toMatchObject({
+      error: { message: 'ids.0: allowed is an id (and 4999 more).', fields: { length: 1000 } },
+    });
+  });
+
   it('passes on what a handler answers, good or bad', async () => {
     expect((await ask('items.list', {})).outcome).toEqual(success('items.list'));
     const refused = failure('not-found', 'Gone.');
@@ -80,19 +108,7 @@ describe('the contract', () => {
   it('says in plain words what is allowed, whatever is given', async () => {
     for (const name of callNames) {
       for (const part of nonsense) {
-        const keys = [
-          'id',
-          'item',
-          'tour',
-          'scenario',
-          'settings',
-          'preferences',
-          'text',
-          'name',
-          'state',
-          'format',
-          'purpose',
-        ];
+        const keys = ['id', ...Object.keys(contract[name].input.shape)];
         const input = Object.fromEntries(keys.map((key) => [key, part]));
         const { outcome } = await ask(name, input);
         if (outcome.ok) continue;

@@ -47,6 +47,15 @@ describe('a label', () => {
   it('is trimmed', () => expect(name.parse(' ab ')).toBe('ab'));
 });
 
+describe('a list without a text of its own', () => {
+  const list = z.array(mass).min(1).max(2000);
+  it('says in plain words how long it may be', () => {
+    const saidOf = (value: unknown) => list.safeParse(value).error?.issues[0]?.message;
+    expect(saidOf([])).toBe('a list of at least 1');
+    expect(saidOf(new Array<number>(2001).fill(0))).toBe('a list of at most 2,000');
+  });
+});
+
 describe('a date', () => {
   const date = isoDate({ label: 'Date' });
   it.each(['2027-02-29', '2027-13-01', '27-05-03', '2027-5-3', '1899-12-31', 'tomorrow', 20270503])(

@@ -15,7 +15,8 @@ export const whyLeftOut = browserLeftOut
   ? ' (left out: no Chromium here; set CHARGEWRIGHT_CHROMIUM to its path)'
   : '';
 
-export async function launchChromium(): Promise<Browser> {
+/** `more` are further switches of its command line. */
+export async function launchChromium(more: readonly string[] = []): Promise<Browser> {
   if (chromiumPath === null)
     throw new Error('There is no Chromium: install it, or set CHARGEWRIGHT_CHROMIUM to its path.');
   return chromium.launch({
@@ -28,6 +29,7 @@ export async function launchChromium(): Promise<Browser> {
       '--disable-background-networking',
       '--disable-component-update',
       '--disable-sync',
+      ...more,
     ],
   });
 }

@@ -19,6 +19,8 @@ export interface TestWorkbench {
   readonly saved: MadeFile[];
   readonly folder: string;
   readonly faults: unknown[];
+  /** Before the test ends. */
+  close(): void;
 }
 
 /** A real workbench on a fresh data folder, called as a host calls it; closed and removed when the test ends. */
@@ -28,6 +30,22 @@ export function openedWorkbench(
   histories = fewHistories,
 ): TestWorkbench {
   const folder = mkdtempSync(join(tmpdir(), 'chargewright-workbench-'));
+  onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
+  return workbenchOn(folder, { files, crew, histories });
+}
+
+interface TestOptions {
+  readonly files?: Partial<FileDesk>;
+  readonly crew?: Crew;
+  /** Null leaves the settings as they are stored. */
+  readonly histories?: number | null;
+}
+
+/** The same on a data folder of the test's own, with what is in it. */
+export function workbenchOn(
+  folder: string,
+  { files = {}, crew = crewHere(), histories = null }: TestOptions = {},
+): TestWorkbench {
   const saved: MadeFile[] = [];
   const faults: unknown[] = [];
   const desk: FileDesk = {
@@ -36,6 +54,7 @@ export function openedWorkbench(
       return Promise.resolve({ as: 'saved', path: file.fileName });
     },
     choose: (): Promise<Choosing> => Promise.resolve({ as: 'cancelled' }),
+    chooseFolder: () => Promise.resolve({ as: 'cancelled' }),
     ...files,
   };
   const workbench = openWorkbench({
@@ -43,13 +62,16 @@ export function openedWorkbench(
     host: 'loopback',
     version: '0.0.0',
     files: desk,
+    faults: { file: '', report: (_, fault) => void faults.push(fault), recent: () => [] },
     crew,
   });
-  onTestFinished(() => {
-    workbench.close();
-    rmSync(folder, { recursive: true, force: true });
-  });
-  const ready = drawHistories(workbench, histories);
+  let isOpen = true;
+  const close = (): void => {
+    if (isOpen) workbench.close();
+    isOpen = false;
+  };
+  onTestFinished(close);
+  const ready = histories === null ? Promise.resolve() : drawHistories(workbench, histories);
   const call: TestWorkbench['call'] = async (name, input) => {
     await ready;
     return (await answer(workbench.handlers, name, input, (_, fault) => faults.push(fault))) as Outcome<
@@ -61,7 +83,7 @@ export function openedWorkbench(
     if (!outcome.ok) throw new Error(`${name}: ${outcome.error.message}`);
     return outcome.value;
   };
-  return { call, value, saved, folder, faults };
+  return { call, value, saved, folder, faults, close };
 }
 
 async function drawHistories({ handlers }: Workbench, histories: number): Promise<void> {

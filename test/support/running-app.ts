@@ -6,7 +6,7 @@ import { loadDemoIfEmpty } from '../../src-main/catalogue/demo.ts';
 import { inTransaction, type WriteDb } from '../../src-main/catalogue/connection.ts';
 import { openCatalogue } from '../../src-main/catalogue/open.ts';
 import { saveSettings } from '../../src-main/catalogue/settings.ts';
-import { catalogueFile } from '../../src-main/workbench/open.ts';
+import { usualCatalogue } from '../../src-main/catalogue/in-use.ts';
 import { withHistories } from './demo-ground.ts';
 
 const root = resolve(import.meta.dirname, '../..');
@@ -16,6 +16,8 @@ export interface RunningApp {
   /** The address that is good for the next browser; each works once. */
   address(): string;
   readonly dataFolder: string;
+  /** All that it has printed, of faults too. */
+  said(): string;
   /** Lays the catalogue anew under the running app, as it was at its start. */
   startOver(): void;
   stop(): Promise<void>;
@@ -27,6 +29,8 @@ interface LaidCatalogue {
   readonly histories: number | null;
   /** Lays more than the demo. */
   readonly prepare?: ((write: WriteDb) => void) | undefined;
+  /** Does something to the laid file, before the app first opens it. */
+  readonly spoil?: ((file: string) => void) | undefined;
 }
 
 /** The demo as a first start lays it, with another number of histories and whatever else a test needs. */
@@ -55,15 +59,21 @@ function empty(write: WriteDb): void {
 /** Starts the built app as `npm start` does without a display, on a fresh data folder. */
 export async function startApp(laid: LaidCatalogue = { histories: null }): Promise<RunningApp> {
   const dataFolder = mkdtempSync(join(tmpdir(), 'chargewright-app-'));
-  if (laid.histories !== null || laid.prepare !== undefined) layDemo(join(dataFolder, catalogueFile), laid);
+  if (laid.histories !== null || laid.prepare !== undefined) layDemo(join(dataFolder, usualCatalogue), laid);
+  laid.spoil?.(join(dataFolder, usualCatalogue));
   const host = spawn(process.execPath, ['out/main/loopback.js'], {
     cwd: root,
     env: { ...process.env, CHARGEWRIGHT_DATA: dataFolder, TZ: 'Europe/London' },
-    stdio: ['ignore', 'pipe', 'inherit'],
+    stdio: ['ignore', 'pipe', 'pipe'],
   });
   let printed = '';
   host.stdout.on('data', (data: Buffer) => {
     printed += data.toString();
+  });
+  let faults = '';
+  host.stderr.on('data', (data: Buffer) => {
+    faults += data.toString();
+    process.stderr.write(data);
   });
   const ended = new Promise<void>((done) => host.once('exit', () => done()));
   const address = (): string => [...printed.matchAll(/http:\S+/g)].at(-1)?.[0] ?? '';
@@ -75,7 +85,8 @@ export async function startApp(laid: LaidCatalogue = { histories: null }): Promi
   return {
     address,
     dataFolder,
-    startOver: () => layDemo(join(dataFolder, catalogueFile), laid),
+    said: () => printed + faults,
+    startOver: () => layDemo(join(dataFolder, usualCatalogue), laid),
     stop: async () => {
       host.kill('SIGINT');
       await ended;

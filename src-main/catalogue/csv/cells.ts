@@ -68,9 +68,12 @@ function moneyOf(text: string, style: CellStyle): { minor: number | string; curr
   return typeof amount === 'number' ? fromMajor(amount, currency) : { minor: amount, currency };
 }
 
+/** More than a curve has points: a list cut off here is refused as too long all the same. */
+const mostPairs = 100;
+
 /** `pd:30 bc-1.2:7.5` in pairs; a half that is missing is an empty text, for the schema to refuse. */
 function pairs(text: string): (readonly [string, string])[] {
-  return text.split(/\s+/).map((pair) => {
+  return text.split(/\s+/, mostPairs).map((pair) => {
     const [first = '', second = ''] = pair.split(':');
     return [first, second];
   });

@@ -21,9 +21,8 @@ export interface CsvTable {
 
 export function readTable(text: string): CsvTable {
   const delimiter = delimiterOf(text);
-  // One row beyond header and limit is enough to know that the limit is passed.
-  const { data, errors } = Papa.parse<string[]>(text, { delimiter, preview: mostCsvLines + 2 });
-  const [header = [], ...body] = data;
+  const { rows, brokenLines } = parsedRows(text, delimiter);
+  const [header = [], ...body] = rows;
   const names = header.map((name) => name.trim().toLowerCase());
   const problems = headerProblems(text, names);
   const decimalComma = delimiter !== ',';
@@ -34,13 +33,45 @@ export function readTable(text: string): CsvTable {
     rows: body.flatMap((cells, index) => rowOf(names, cells, index)).filter(({ line }) => !astray.has(line)),
     decimalComma,
     lineProblems,
-    problems: [...errors.map(quoteProblem), ...lengthProblems(body)],
+    problems: [...brokenLines.map(quoteProblem), ...lengthProblems(body)],
   };
 }
 
+interface ParsedRows {
+  readonly rows: readonly string[][];
+  /** The numbers of lines whose quotation marks do not close. */
+  readonly brokenLines: readonly number[];
+}
+
+/** More than a rider mends at once. */
+const mostBrokenLines = 100;
+
+/** Row by row, so that a file of another kind is given up before it fills the memory. */
+function parsedRows(text: string, delimiter: string): ParsedRows {
+  const rows: string[][] = [];
+  const brokenLines: number[] = [];
+  Papa.parse<string[]>(text, {
+    delimiter,
+    // One row beyond header and limit is enough to know that the limit is passed.
+    preview: mostCsvLines + 2,
+    step: ({ data, errors }, parser) => {
+      rows.push(data);
+      if (errors.length > 0) brokenLines.push(rows.length);
+      if (rows[0]!.length > mostColumns || brokenLines.length === mostBrokenLines) parser.abort();
+    },
+  });
+  return { rows, brokenLines };
+}
+
+/** Ten times as many as there are, for empty ones between them. */
+const mostColumns = 10 * columnNames.length;
+
+/** Characters. All columns there are take less than a tenth of it. */
+const longestHeader = 10_000;
+
 /** Guessed from the header alone: labels and decimal commas further down only mislead. */
 function delimiterOf(text: string): string {
-  const [header = ''] = text.split(/[\r\n]/, 1);
+  const [header = ''] = text.slice(0, longestHeader).split(/[\r\n]/, 1);
   return Papa.parse(header).meta.delimiter;
 }
 
@@ -54,6 +85,8 @@ function headerProblems(text: string, names: readonly string[]): CsvProblem[] {
       ),
     ];
   }
+  if (names.length > mostColumns)
+    return [problem(1, '', `Allowed are at most ${mostColumns} columns; there are ${columnNames.length}.`)];
   const unknown = names.filter((name) => name !== '' && !columnNames.includes(name));
   const twice = names.filter((name, index) => name !== '' && names.indexOf(name) !== index);
   return [
@@ -67,8 +100,8 @@ function headerProblems(text: string, names: readonly string[]): CsvProblem[] {
   ];
 }
 
-function quoteProblem(error: Papa.ParseError): CsvProblem {
-  return problem((error.row ?? 0) + 1, '', 'A quotation mark is missing or stands in the middle of a cell.');
+function quoteProblem(line: number): CsvProblem {
+  return problem(line, '', 'A quotation mark is missing or stands in the middle of a cell.');
 }
 
 function lengthProblems(body: readonly string[][]): CsvProblem[] {
@@ -82,6 +115,8 @@ function lengthProblems(body: readonly string[][]): CsvProblem[] {
   ];
 }
 
+const longestEcho = 40;
+
 function strayCells(names: readonly string[], body: readonly string[][]): CsvProblem[] {
   return body.flatMap((cells, index) => {
     const stray = cells.findIndex((cell, at) => cell.trim() !== '' && (names[at] ?? '') === '');
@@ -90,7 +125,7 @@ function strayCells(names: readonly string[], body: readonly string[][]): CsvPro
       problem(
         index + 2,
         '',
-        `The cell "${cells[stray] ?? ''}" stands under no column name. A text or a number with a comma in it needs quotation marks where commas part the columns.`,
+        `The cell "${(cells[stray] ?? '').slice(0, longestEcho)}" stands under no column name. A text or a number with a comma in it needs quotation marks where commas part the columns.`,
       ),
     ];
   });

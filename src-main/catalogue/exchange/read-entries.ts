@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { ExchangeList } from '../../../shared-types/exchange.ts';
 import { id as idField } from '../../../shared-types/field.ts';
 import { keptEstimate, type KeptEstimate } from '../../../shared-types/field-log.ts';
+import { formatNumber, wordsLocale } from '../../../shared-types/figures.ts';
 import { itemDraft, type Item } from '../../../shared-types/item.ts';
 import { badInput, type FieldError } from '../../../shared-types/outcome.ts';
 import { readingDraft, type Reading } from '../../../shared-types/reading.ts';
@@ -50,7 +51,8 @@ export function readEntries<List extends ExchangeList>(
   list: List,
   raws: readonly unknown[],
 ): readonly ReadEntry<RowOfList[List]>[] {
-  const entries = raws.map((raw, place) => ({ place, key: keyOf(list, raw), ...readers[list](raw), raw }));
+  const read = patientReader(list);
+  const entries = raws.map((raw, place) => ({ place, key: keyOf(list, raw), ...read(raw), raw }));
   const times = new Map<string | null, number>();
   for (const { key } of entries) times.set(key, (times.get(key) ?? 0) + 1);
   return entries.map((entry) =>
@@ -59,6 +61,26 @@ export function readEntries<List extends ExchangeList>(
       : entry,
   );
 }
+
+/** After so many refused entries a list is something else, and finding out why for the rest takes long. */
+const mostRefused = 10_000;
+
+/** Reads the entries of one list until too many of them are refused. */
+function patientReader<List extends ExchangeList>(list: List): Reader<RowOfList[List]> {
+  let refused = 0;
+  return (raw) => {
+    if (refused >= mostRefused) return { row: null, reasons: [notLookedAt] };
+    const read = readers[list](raw);
+    if (read.row === null) refused += 1;
+    return read;
+  };
+}
+
+const notLookedAt: FieldError = {
+  path: '',
+  allowed: `less than ${formatNumber(mostRefused, { locale: wordsLocale })} refused entries before it`,
+  got: 'not looked at',
+};
 
 function twiceThere(list: ExchangeList, key: string): FieldError {
   if (list === 'estimates')
@@ -71,22 +93,25 @@ function twiceThere(list: ExchangeList, key: string): FieldError {
 }
 
 /** What any entry may have, to be named by. */
-const name = z.looseObject({
-  id: z.unknown().optional(),
-  kind: z.unknown().optional(),
-  label: z.unknown().optional(),
-  itemId: z.unknown().optional(),
-  on: z.unknown().optional(),
-});
+interface Name {
+  readonly id?: unknown;
+  readonly kind?: unknown;
+  readonly label?: unknown;
+  readonly itemId?: unknown;
+  readonly on?: unknown;
+}
 
-export function nameOf(raw: unknown): Partial<z.output<typeof name>> {
-  return name.safeParse(raw).data ?? {};
+export function nameOf(raw: unknown): Name {
+  return typeof raw === 'object' && raw !== null ? raw : {};
 }
 
 function keyOf(list: ExchangeList, raw: unknown): string | null {
-  if (list !== 'estimates') return idField.safeParse(nameOf(raw).id).data ?? null;
-  const estimate = keptEstimate.safeParse(raw);
-  return estimate.success ? estimateKey(estimate.data) : null;
+  if (list === 'estimates') {
+    const estimate = keptEstimate.safeParse(raw);
+    return estimate.success ? estimateKey(estimate.data) : null;
+  }
+  const { id } = nameOf(raw);
+  return typeof id === 'string' ? (idField.safeParse(id).data ?? null) : null;
 }
 
 /** Reads an entry whose draft has its id beside its fields. */

@@ -10,12 +10,13 @@ import { formatNumber, wordsLocale } from '../../../shared-types/figures.ts';
 import { failure, success, badInput, type Outcome } from '../../../shared-types/outcome.ts';
 import { parseJson } from './parse-json.ts';
 
-const most = `a list of at most ${formatNumber(mostEntries, { locale: wordsLocale })} entries`;
+const entries = `at most ${formatNumber(mostEntries, { locale: wordsLocale })} entries`;
+const most = `a list of ${entries}`;
 /** A list that is left out of a file is an empty one. */
 const list = z.array(z.unknown(), { error: most }).max(mostEntries, { error: most }).default([]);
 
 /** A file around its entries, each of which is judged by itself. */
-const catalogueFile = z.strictObject({
+const fileAround = z.strictObject({
   format: z.literal(catalogueFormat),
   formatVersion: z.literal(catalogueFormatVersion),
   madeOn: isoDate({ label: 'Made on' }).optional(),
@@ -27,6 +28,10 @@ const catalogueFile = z.strictObject({
   estimates: list,
   settings: z.unknown().optional(),
 });
+const catalogueFile = fileAround.refine(
+  (file) => exchangeLists.reduce((sum, name) => sum + file[name].length, 0) <= mostEntries,
+  { error: `lists of together ${entries}` },
+);
 export type CatalogueFile = z.output<typeof catalogueFile>;
 
 /** The entries of a file as they stand there; anything else than a catalogue file is told by its own word. */

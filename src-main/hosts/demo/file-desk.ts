@@ -19,5 +19,6 @@ export function terminalDesk(folder: string, print: (text: string) => void): Fil
       return { as: 'saved', path };
     },
     choose: () => Promise.resolve({ as: 'cancelled' }),
+    chooseFolder: () => Promise.resolve({ as: 'cancelled' }),
   };
 }

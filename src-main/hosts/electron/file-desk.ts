@@ -41,5 +41,13 @@ export function dialogDesk(window: BrowserWindow): FileDesk {
       if (canceled || path === undefined) return { as: 'cancelled' };
       return { as: 'chosen', name: basename(path), text: await readText(path) };
     },
+    async chooseFolder() {
+      const { canceled, filePaths } = await dialog.showOpenDialog(window, {
+        title: 'Use the catalogue of another folder',
+        properties: ['openDirectory', 'createDirectory'],
+      });
+      const [path] = filePaths;
+      return canceled || path === undefined ? { as: 'cancelled' } : { as: 'chosen', path };
+    },
   };
 }

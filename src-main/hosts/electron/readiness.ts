@@ -3,13 +3,15 @@ import { openWorkbench } from '../../workbench/open.ts';
 import { createWorkerPool } from '../../workers/worker-pool.ts';
 import { readVersion } from '../app-version.ts';
 import type { BuiltFolders } from '../built-folders.ts';
-import { faultLog } from '../fault-log.ts';
+import { openFaultBook } from '../fault-book.ts';
+import { reportProcessFaults } from '../process-faults.ts';
 import { setupCalls } from './calls.ts';
 import { dialogDesk } from './file-desk.ts';
 import { setupMenu } from './menu.ts';
 import { builtPage, type PageAddress } from './page-address.ts';
 import { setupPage } from './page-scheme.ts';
 import { setupPermissions } from './refusals.ts';
+import { surviveCrashes } from './renderer-faults.ts';
 import { createWindow } from './window.ts';
 
 export interface ReadinessOptions {
@@ -23,16 +25,20 @@ async function openApp({ folders, dataFolder, page }: ReadinessOptions): Promise
   setupMenu();
   if (page === builtPage) setupPage(folders.renderer);
   const window = createWindow(folders.preload);
+  const faults = openFaultBook(dataFolder);
+  reportProcessFaults(process, faults.report);
+  surviveCrashes(window, page, faults.report);
   const version = readVersion(folders.project);
   const workbench = openWorkbench({
     dataFolder,
     host: 'electron',
     version,
     files: dialogDesk(window),
+    faults,
     crew: createWorkerPool(folders.worker),
   });
   app.once('will-quit', () => workbench.close());
-  setupCalls({ window, page, handlers: workbench.handlers, report: faultLog(dataFolder) });
+  setupCalls({ window, page, handlers: workbench.handlers, report: faults.report });
   await window.loadURL(page.url);
 }
 

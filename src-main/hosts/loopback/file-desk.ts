@@ -10,4 +10,5 @@ export const pageDesk: FileDesk = {
       base64: Buffer.from(bytes).toString('base64'),
     }),
   choose: () => Promise.resolve({ as: 'ask-page' }),
+  chooseFolder: () => Promise.resolve({ as: 'ask-page' }),
 };

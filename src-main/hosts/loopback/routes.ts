@@ -1,4 +1,4 @@
-import { Hono } from 'hono';
+import { Hono, type MiddlewareHandler } from 'hono';
 import { setCookie } from 'hono/cookie';
 import { failure } from '../../../shared-types/outcome.ts';
 import type { Handlers } from '../../../shared-types/contract.ts';
@@ -19,35 +19,48 @@ export interface RouteOptions {
   readonly onAdmitted: () => void;
 }
 
-function addOpening(app: Hono, { session, port, onAdmitted }: RouteOptions): void {
+const advice = 'Use the latest address it printed; a page that is open already stays good.';
+
+/** Nothing is kept by the browser, unless an answer says that it may be. */
+const guarded: MiddlewareHandler = async (context, next) => {
+  await next();
+  for (const [name, value] of Object.entries(securityHeaders)) context.header(name, value);
+  if (!context.res.headers.has('Cache-Control')) context.header('Cache-Control', 'no-store');
+};
+
+function addOpening(app: Hono, { session, onAdmitted }: RouteOptions): void {
   app.get('/open', (context) => {
-    context.header('Cache-Control', 'no-store');
     const token = session.admit(context.req.query('key') ?? '');
     if (token === null) {
-      const advice = 'Use the latest address it printed; a page that is open already stays good.';
       return context.text(`This address of Chargewright is wrong or was used before. ${advice}`, 403);
     }
-    // No other path, on this port or another, is ever sent the cookie.
-    setCookie(context, cookieName(port), token, { httpOnly: true, sameSite: 'Strict', path: '/call' });
+    const path = `${session.pagePath}call`;
+    setCookie(context, cookieName, token, { httpOnly: true, sameSite: 'Strict', path });
     onAdmitted();
-    return context.redirect('/');
+    return context.redirect(session.pagePath);
   });
 }
 
-/** Every address this host answers. The page itself holds nothing private, so only calls need the session. */
-export function loopbackRoutes(options: RouteOptions): Hono {
-  const { handlers, files, session, port, report } = options;
-  const app = new Hono();
-  app.use(async (context, next) => {
-    await next();
-    for (const [name, value] of Object.entries(securityHeaders)) context.header(name, value);
+/** The page itself holds nothing private, so only calls need the session. */
+function addPage(app: Hono, { handlers, files, session, report }: RouteOptions): void {
+  const own = session.pagePath;
+  app.post(`${own}call/:name`, ownPageOnly(session), jsonOnly, smallEnough, answerCall(handlers, report));
+  app.all(`${own}*`, ({ req }) => {
+    const url = new URL(req.url);
+    url.pathname = url.pathname.slice(own.length - 1);
+    return answerPage(files, { method: req.method, url: url.href });
   });
-  app.use(ownHostOnly(port));
+}
+
+/** Every address this host answers. */
+export function loopbackRoutes(options: RouteOptions): Hono {
+  const app = new Hono();
+  app.use(guarded, ownHostOnly(options.port));
   addOpening(app, options);
-  app.post('/call/:name', ownPageOnly(port, session), jsonOnly, smallEnough, answerCall(handlers, report));
-  app.all('*', ({ req }) => answerPage(files, { method: req.method, url: req.url }));
+  addPage(app, options);
+  app.notFound((context) => context.text(`Chargewright is not at this address. ${advice}`, 404));
   app.onError((fault, context) => {
-    report('loopback', fault);
+    options.report('loopback', fault);
     return context.json(failure('internal', 'Something went wrong in Chargewright itself.'), 500);
   });
   return app;

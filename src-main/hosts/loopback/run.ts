@@ -3,7 +3,8 @@ import { createWorkerPool } from '../../workers/worker-pool.ts';
 import { readVersion } from '../app-version.ts';
 import type { BuiltFolders } from '../built-folders.ts';
 import { ownDataFolder } from '../data-folder.ts';
-import { faultLog } from '../fault-log.ts';
+import { openFaultBook } from '../fault-book.ts';
+import { reportProcessFaults } from '../process-faults.ts';
 import { pageDesk } from './file-desk.ts';
 import { readPort } from './port.ts';
 import { startLoopback } from './server.ts';
@@ -14,11 +15,14 @@ export async function runLoopback(folders: BuiltFolders): Promise<string> {
   const dataFolder = ownDataFolder();
   const port = readPort(process.env['CHARGEWRIGHT_PORT']);
   const version = readVersion(folders.project);
+  const faults = openFaultBook(dataFolder);
+  reportProcessFaults(process, faults.report);
   const workbench = openWorkbench({
     dataFolder,
     host: 'loopback',
     version,
     files: pageDesk,
+    faults,
     crew: createWorkerPool(folders.worker),
   });
   try {
@@ -26,7 +30,7 @@ export async function runLoopback(folders: BuiltFolders): Promise<string> {
       workbench,
       rendererFolder: folders.renderer,
       port,
-      report: faultLog(dataFolder),
+      report: faults.report,
       onNextAddress: (address) => console.log(`For another browser, Chargewright is open at ${address}`),
     });
     stopOnSignals(process, async () => {

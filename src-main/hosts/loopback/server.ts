@@ -8,6 +8,30 @@ import { ownInterface } from './gate.ts';
 import { loopbackRoutes } from './routes.ts';
 import { Session } from './session.ts';
 
+/** What any program on this computer may take of the host's time and room, before anybody is admitted. */
+export interface ServerLimits {
+  /** For the whole of a request's headers. */
+  readonly headersTimeout: number;
+  /** For the whole of a request, its body included. What a call then takes to be answered is not limited. */
+  readonly requestTimeout: number;
+  /** How often the two above are looked at. */
+  readonly connectionsCheckingInterval: number;
+  /** In bytes. */
+  readonly maxHeaderSize: number;
+  readonly maxConnections: number;
+}
+
+/** Times in milliseconds; common practice, no source. */
+const ownLimits: ServerLimits = {
+  headersTimeout: 10_000,
+  requestTimeout: 60_000,
+  connectionsCheckingInterval: 2000,
+  // All the cookies that browsers keep for a host name, 180 of 4 kB: pages on other ports could else fill them and lock
+  // the rider out until they are cleared.
+  maxHeaderSize: 1_000_000,
+  maxConnections: 128,
+};
+
 export interface LoopbackOptions {
   readonly workbench: Workbench;
   readonly rendererFolder: string;
@@ -16,6 +40,7 @@ export interface LoopbackOptions {
   readonly report: Report;
   /** Called with the address of the next browser each time one was admitted. */
   readonly onNextAddress?: (address: string) => void;
+  readonly limits?: Partial<ServerLimits>;
 }
 
 export interface Loopback {
@@ -46,7 +71,9 @@ function close(server: Server): Promise<void> {
 export async function startLoopback(options: LoopbackOptions): Promise<Loopback> {
   const files = listPageFiles(options.rendererFolder);
   const session = new Session();
-  const server = createServer();
+  const { maxConnections, ...limits } = { ...ownLimits, ...options.limits };
+  const server = createServer(limits);
+  server.maxConnections = maxConnections;
   const port = await listen(server, options.port);
   const address = (): string => `http://${ownInterface}:${port}${session.openingPath}`;
   const routes = loopbackRoutes({

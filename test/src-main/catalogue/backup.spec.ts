@@ -1,7 +1,13 @@
 import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { backUp, backupFolder, backupsKept } from '../../../src-main/catalogue/backup.ts';
+import {
+  backUp,
+  backUpOnce,
+  backupFolder,
+  backupsKept,
+  sweepHalfMade,
+} from '../../../src-main/catalogue/backup.ts';
 import { loadDemoIfEmpty } from '../../../src-main/catalogue/demo.ts';
 import { listItems } from '../../../src-main/catalogue/items.ts';
 import { demoItems } from '../../../db/demo/demo.ts';
@@ -43,6 +49,32 @@ describe('backUp()', () => {
     );
     expect(backupsKept).toBe(10);
     expect(readdirSync(backupFolder(file)).sort()).toEqual(copies.slice(-10).map((copy) => basename(copy)));
+  });
+
+  it('makes no second copy of what is the same, where a start is tried again', () => {
+    const file = temporaryFile();
+    const { write } = opened(file);
+    loadDemoIfEmpty(write);
+    const first = backUpOnce(write, file, new Date(noon));
+    expect(backUpOnce(write, file, new Date(noon + hour))).toBe(first);
+    write.exec("UPDATE items SET label = 'Another'");
+    const second = backUpOnce(write, file, new Date(noon + 2 * hour));
+    expect(readdirSync(backupFolder(file)).sort()).toEqual([first, second].map((copy) => basename(copy)));
+  });
+
+  it('sweeps away what a kill left half-made, and nothing of others', () => {
+    const file = temporaryFile();
+    opened(file);
+    mkdirSync(backupFolder(file));
+    const halfMade = ['catalogue-2.sqlite.part', 'catalogue-2.sqlite.part-journal'];
+    const others = ['recipes.sqlite.part', 'catalogue-of-stars-2.sqlite.part', 'catalogue-2.sqlite'];
+    const halfBackup = 'catalogue-20270503T120000000Z-step-230.sqlite.part';
+    for (const name of [...halfMade, ...others]) writeFileSync(join(dirname(file), name), '');
+    writeFileSync(join(backupFolder(file), halfBackup), '');
+    sweepHalfMade(file);
+    expect(readdirSync(backupFolder(file))).toEqual([]);
+    expect(readdirSync(dirname(file))).toEqual(expect.arrayContaining(others));
+    expect(readdirSync(dirname(file)).filter((name) => halfMade.includes(name))).toEqual([]);
   });
 
   it('never removes files of another name', () => {

@@ -224,10 +224,43 @@ describe('openCatalogue()', () => {
     ]);
   });
 
-  it('makes no backup of a new or a current catalogue', () => {
+  it('makes no backup of a new catalogue', () => {
     const file = temporaryFile();
     openCatalogue(file).close();
-    opened(file);
     expect(existsSync(backupFolder(file))).toBe(false);
+  });
+
+  it('makes one backup on each day it is opened', () => {
+    const file = temporaryFile();
+    openCatalogue(file).close();
+    for (const now of ['2027-05-03T06:00Z', '2027-05-03T21:00Z', '2027-05-04T00:01Z'])
+      openCatalogue(file, { now: new Date(now) }).close();
+    expect(readdirSync(backupFolder(file))).toEqual([
+      'catalogue-20270503T060000000Z-step-230.sqlite',
+      'catalogue-20270504T000100000Z-step-230.sqlite',
+    ]);
+  });
+
+  it('opens without its backup where none can be made, and says why', () => {
+    const file = temporaryFile();
+    openCatalogue(file).close();
+    writeFileSync(backupFolder(file), 'a file where the folder should be');
+    const catalogue = openCatalogue(file);
+    onTestFinished(() => catalogue.close());
+    expect(catalogue.backupFault).toMatch(/EEXIST|ENOTDIR/);
+    expect(listItems(catalogue.read)).toEqual([]);
+  });
+
+  it('does not open an older catalogue that it can not back up', () => {
+    const file = temporaryFile();
+    migratedTo(10, file).close();
+    writeFileSync(backupFolder(file), 'a file where the folder should be');
+    expect(refusal(file)).toMatchObject({ fault: 'unreachable', untouched: true });
+  });
+
+  it('refuses a chosen file that is gone, and makes none', () => {
+    const file = temporaryFile();
+    expect(thrownBy(() => openCatalogue(file, { mustExist: true }))).toMatchObject({ fault: 'missing' });
+    expect(existsSync(file)).toBe(false);
   });
 });

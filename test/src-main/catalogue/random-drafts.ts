@@ -21,7 +21,7 @@ import { trackProfile, type TrackProfile } from '../../../shared-types/track.ts'
  * Rules across fields (rising speeds, days in all) are not in the parts of a schema; those parts are given by hand.
  */
 
-type ByHand = ReadonlyMap<z.core.$ZodType, fc.Arbitrary<unknown>>;
+export type ByHand = ReadonlyMap<z.core.$ZodType, fc.Arbitrary<unknown>>;
 
 /** Lists are kept short: a repository treats the fifth element as the fiftieth. */
 const longestList = 5;
@@ -68,6 +68,8 @@ export function arbitraryOf(schema: z.core.$ZodType, byHand: ByHand = byNothing)
   if (schema instanceof z.ZodEnum) return fc.constantFrom(...schema.options);
   if (schema instanceof z.ZodLiteral) return fc.constantFrom(...schema.values);
   if (schema instanceof z.ZodNullable) return fc.option(arbitraryOf(schema.unwrap(), byHand));
+  if (schema instanceof z.ZodOptional)
+    return fc.option(arbitraryOf(schema.unwrap(), byHand), { nil: undefined });
   if (schema instanceof z.ZodDiscriminatedUnion)
     return fc.oneof(...schema.options.map((option) => arbitraryOf(option, byHand)));
   if (schema instanceof z.ZodArray)

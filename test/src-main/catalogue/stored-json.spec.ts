@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { storedJson } from '../../../src-main/catalogue/stored-json.ts';
+import { thrownBy } from './temporary-catalogue.ts';
 
 const metres = z.array(z.number({ error: 'a number' }).max(9000, { error: 'at most 9000 m' }));
 
 describe('storedJson()', () => {
-  it('throws for text that is no JSON', () => {
-    expect(() => storedJson(metres, '[420, 9', 'heights')).toThrow(SyntaxError);
+  it('takes text that is no JSON for damage', () => {
+    const thrown = thrownBy(() => storedJson(metres, '[420, 9', 'heights'));
+    expect(thrown).toMatchObject({ fault: 'damaged' });
   });
 
   it.each([

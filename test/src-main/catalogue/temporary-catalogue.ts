@@ -7,8 +7,8 @@ import { loadDemoIfEmpty } from '../../../src-main/catalogue/demo.ts';
 import { openCatalogue, type OpenedCatalogue } from '../../../src-main/catalogue/open.ts';
 
 /** A folder of this test's own, gone when the test ends. */
-export function temporaryFolder(): string {
-  const folder = mkdtempSync(join(tmpdir(), 'chargewright-'));
+export function temporaryFolder(within = tmpdir()): string {
+  const folder = mkdtempSync(join(within, 'chargewright-'));
   onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
   return folder;
 }

@@ -33,10 +33,36 @@ describe('the content policy', () => {
     }
   });
 
-  it('goes with headers that forbid guessing a type', () => {
+  it('starts no worker, which would fall back to the rule for scripts', () => {
+    expect(rules.get('worker-src')).toEqual(["'none'"]);
+  });
+
+  it('lets text become markup nowhere but in the templates of Svelte', () => {
+    expect(rules.get('require-trusted-types-for')).toEqual(["'script'"]);
+    expect(rules.get('trusted-types')).toEqual(['svelte-trusted-html']);
+  });
+});
+
+describe('the headers of both hosts', () => {
+  it('carry the policy, and forbid guessing a type', () => {
     expect(securityHeaders).toMatchObject({
       'Content-Security-Policy': contentPolicy,
       'X-Content-Type-Options': 'nosniff',
     });
+  });
+
+  it('keep the page apart from pages of other ports, which count as the same site', () => {
+    expect(securityHeaders).toMatchObject({
+      'Cross-Origin-Opener-Policy': 'same-origin',
+      'Cross-Origin-Embedder-Policy': 'require-corp',
+      'Cross-Origin-Resource-Policy': 'same-origin',
+      'Origin-Agent-Cluster': '?1',
+    });
+  });
+
+  it('lend the page nothing of the computer', () => {
+    const lent = (securityHeaders['Permissions-Policy'] ?? '').split(', ');
+    expect(lent.length).toBeGreaterThan(20);
+    for (const feature of lent) expect(feature).toMatch(/^[a-z-]+=\(\)$/);
   });
 });

@@ -39,12 +39,12 @@ describe('connect() over HTTP', () => {
       });
     });
     await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening));
-    base = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+    base = `http://127.0.0.1:${(server.address() as AddressInfo).port}/own/`;
   });
   afterEach(() => server.close());
 
   const page = () => ({
-    fetch: ((path: string, init: RequestInit) => fetch(base + path, init)) as typeof fetch,
+    fetch: ((path: string, init: RequestInit) => fetch(new URL(path, base), init)) as typeof fetch,
   });
 
   it('answers a sentence with what to do when no server is there', async () => {
@@ -70,11 +70,11 @@ describe('connect() over HTTP', () => {
     expect(await connect(page())('tours.remove', { id: 'a' })).toEqual({ ok: false, error });
   });
 
-  it('posts the input as JSON to the path of the call', async () => {
+  it('posts the input as JSON to the path of the call, beside the page', async () => {
     reply = { status: 200, body: '{"ok":true,"value":[]}' };
     expect(await connect(page())('tours.remove', { id: 'a' })).toEqual({ ok: true, value: [] });
     expect(seen).toEqual({
-      url: '/call/tours.remove',
+      url: '/own/call/tours.remove',
       type: 'application/json',
       method: 'POST',
       body: '{"id":"a"}',

@@ -1,19 +1,21 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { usualItem } from '../../../shared-types/usual-item.ts';
 import { AppState } from '../../../src-renderer/state/app-state.svelte.ts';
 import { draftOf } from '../../../src-renderer/state/draft-of.ts';
 import { startingScenario } from '../../../src-renderer/views/scenarios/new-scenario.ts';
 import { startingTour } from '../../../src-renderer/views/tours/new-tour.ts';
+import { FakePage } from '../support/fake-page.ts';
 import { FakeWorkbench } from '../support/fake-workbench.ts';
 
 describe('AppState', () => {
   let workbench: FakeWorkbench;
-  let themes: string[];
+  let page: FakePage;
   let app: AppState;
   beforeEach(async () => {
     vi.useFakeTimers();
     workbench = new FakeWorkbench();
-    themes = [];
-    app = new AppState(workbench.invoke, (theme) => themes.push(theme));
+    page = new FakePage();
+    app = new AppState(workbench.invoke, page);
     await app.start();
   });
   afterEach(() => vi.useRealTimers());
@@ -46,10 +48,34 @@ describe('AppState', () => {
       scenarios: [],
       settings: { ...workbench.catalogue.settings, tourId: null },
     });
-    const bare = new AppState(empty.invoke, () => undefined);
+    const bare = new AppState(empty.invoke, new FakePage());
     await bare.start();
     expect([bare.ready, bare.tour, bare.subject, bare.comparison.current]).toEqual([true, null, null, null]);
     expect(bare.notices.shown).toEqual([]);
+  });
+
+  it('reads nothing of a catalogue that does not open, and has nothing to lose', async () => {
+    const closed = new FakeWorkbench();
+    closed.place.fail('damaged');
+    const waiting = new AppState(closed.invoke, page);
+    await waiting.start();
+    expect(closed.calls.map(({ name }) => name)).toEqual(['catalogue.state']);
+    expect([waiting.ready, waiting.unsaved, waiting.place.trouble?.fault]).toEqual([false, false, 'damaged']);
+  });
+
+  it('says once what the rider should know of the file', async () => {
+    const told = new FakeWorkbench();
+    told.place.state = { ...told.place.state, notKept: 'Not kept.', backupFault: 'No backup today.' };
+    const telling = new AppState(told.invoke, page);
+    await telling.start();
+    expect(telling.notices.shown.map(({ text }) => text)).toEqual(['Not kept.', 'No backup today.']);
+  });
+
+  it('has nothing to lose once another catalogue took the place', async () => {
+    app.inventory.newItem.of(usualItem('bank', 'EUR')).set('label', 'A bank to be');
+    expect(app.unsaved).toBe(true);
+    await app.place.startEmpty();
+    expect([app.unsaved, page.reloads]).toEqual([false, 1]);
   });
 
   it('shows a changed device in the margin at once', async () => {
@@ -79,7 +105,7 @@ describe('AppState', () => {
   it('does not compare again for a change of theme', async () => {
     await app.settings.save({ theme: 'dark' });
     await pause();
-    expect([runs(), themes]).toEqual([1, ['system', 'dark']]);
+    expect([runs(), page.themes]).toEqual([1, ['system', 'dark']]);
   });
 
   it('does not compare again for settings that are the same', async () => {

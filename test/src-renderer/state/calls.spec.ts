@@ -18,6 +18,14 @@ describe('Calls', () => {
     expect(notices.shown).toMatchObject([{ tone: 'failure', text: 'Nothing has the id nothing.' }]);
   });
 
+  it('leads to backups and other catalogues where the catalogue can’t be read or written', async () => {
+    const workbench = new FakeWorkbench();
+    workbench.place.refusal = 'The disk is full.';
+    await new Calls(workbench.invoke, notices).ask('catalogue.backUp', {});
+    await calls.ask('tours.remove', { id: 'nothing' });
+    expect(notices.shown.map(({ link }) => link?.address)).toEqual(['#/about', undefined]);
+  });
+
   it('leaves fields in error to the form that submitted them', async () => {
     const scenario = draftOf(new FakeWorkbench().catalogue.scenarios[0]!);
     const outcome = await calls.submit('scenarios.save', { scenario: { ...scenario, label: '' } });

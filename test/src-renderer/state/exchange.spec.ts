@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { AppState } from '../../../src-renderer/state/app-state.svelte.ts';
 import type { ExchangeState } from '../../../src-renderer/state/exchange.svelte.ts';
+import { FakePage } from '../support/fake-page.ts';
 import { FakeWorkbench } from '../support/fake-workbench.ts';
 
 describe('ExchangeState', () => {
@@ -9,7 +10,7 @@ describe('ExchangeState', () => {
   let exchange: ExchangeState;
   beforeEach(async () => {
     workbench = new FakeWorkbench();
-    app = new AppState(workbench.invoke, () => undefined);
+    app = new AppState(workbench.invoke, new FakePage());
     await app.start();
     ({ exchange } = app);
   });

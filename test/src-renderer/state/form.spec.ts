@@ -121,6 +121,36 @@ describe('Form', () => {
     expect([form.unsaved, form.errors, form.status]).toEqual([false, [], 'untouched']);
   });
 
+  it('puts back what was refused, with what is allowed, and stores nothing by itself', async () => {
+    const { form, answers } = formWith(true);
+    form.set('massG', -5);
+    answers[0]!(refusal);
+    await settle();
+    const { form: anew, stored } = formWith(true);
+    anew.putBack(form.unstored!);
+    expect([anew.at('massG'), anew.status, anew.errorAt('massG')]).toEqual([
+      ...[-5, 'refused', 'a number from 0 to 20,000 g'],
+    ]);
+    expect([anew.unsaved, stored]).toEqual([true, []]);
+  });
+
+  it('is not refused for what was merely begun, and lost none of it', () => {
+    const { form } = formWith(false);
+    form.set('label', 'Telephone');
+    const { form: anew } = formWith(false);
+    anew.putBack(form.unstored!);
+    expect([anew.at('label'), anew.status, anew.unsaved]).toEqual(['Telephone', 'untouched', true]);
+  });
+
+  it('has nothing unstored once what was put back is what is stored', () => {
+    const { form } = formWith(true);
+    form.place('label', 'Telephone');
+    const { unstored } = form;
+    form.adopt(unstored!.draft);
+    form.putBack(unstored!);
+    expect([form.unstored, form.status, form.errors]).toEqual([null, 'untouched', []]);
+  });
+
   it('tells how the last change fares once that is known', async () => {
     const { form, answers } = formWith(true);
     expect(await form.settled()).toBe('untouched');

@@ -3,23 +3,27 @@ import { success } from '../../../shared-types/outcome.ts';
 import { Form } from '../../../src-renderer/state/form.svelte.ts';
 import { NewForm } from '../../../src-renderer/state/new-form.svelte.ts';
 
-const begin = () =>
-  new Form({ label: '' }, { root: 'item', live: false, store: () => Promise.resolve(success(null)) });
+const begun = () =>
+  new NewForm<{ label: string }>(
+    (draft) => new Form(draft, { root: 'item', live: false, store: () => Promise.resolve(success(null)) }),
+  );
+const empty = { label: '' };
 
 describe('NewForm', () => {
   it('keeps what was filled in until it is added or given up', () => {
-    const kept = new NewForm<{ label: string }>();
-    const form = kept.of(begin);
+    const kept = begun();
+    const form = kept.of(empty);
     form.set('label', 'Camera');
-    expect([kept.of(begin), kept.unsaved]).toEqual([form, true]);
+    expect([kept.of(empty), kept.unsaved]).toEqual([form, true]);
     kept.done();
-    expect(kept.unsaved).toBe(false);
-    expect(kept.of(begin).at('label')).toBe('');
+    expect([kept.unsaved, kept.begun]).toEqual([false, null]);
+    expect(kept.of(empty).at('label')).toBe('');
   });
 
   it('begins anew where nothing was filled in', () => {
-    const kept = new NewForm<{ label: string }>();
-    const form = kept.of(begin);
-    expect(kept.of(begin)).not.toBe(form);
+    const kept = begun();
+    const form = kept.of(empty);
+    expect(kept.of({ label: 'Usual' })).not.toBe(form);
+    expect(kept.begun?.at('label')).toBe('Usual');
   });
 });

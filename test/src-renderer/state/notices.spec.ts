@@ -19,6 +19,13 @@ describe('NoticesState', () => {
     expect(texts()).toEqual([]);
   });
 
+  it('leads from a failure to where something can be done about it', () => {
+    const link = { words: 'See your data', address: '#/about' };
+    notices.fail('The disk is full.', link);
+    notices.fail('No answer.');
+    expect(notices.shown.map((notice) => notice.link)).toEqual([link, null]);
+  });
+
   it('says the same sentence only once', () => {
     notices.fail('No answer.');
     notices.fail('No answer.');

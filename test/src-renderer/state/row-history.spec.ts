@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { AppState } from '../../../src-renderer/state/app-state.svelte.ts';
 import { draftOf } from '../../../src-renderer/state/draft-of.ts';
+import { FakePage } from '../support/fake-page.ts';
 import { FakeWorkbench } from '../support/fake-workbench.ts';
 
 const phone = 'demo-phone';
@@ -10,7 +11,7 @@ describe('the history of stored changes', () => {
   let app: AppState;
   beforeEach(async () => {
     workbench = new FakeWorkbench();
-    app = new AppState(workbench.invoke, () => undefined);
+    app = new AppState(workbench.invoke, new FakePage());
     await app.start();
   });
 

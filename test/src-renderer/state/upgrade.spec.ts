@@ -3,6 +3,7 @@ import { AppState } from '../../../src-renderer/state/app-state.svelte.ts';
 import { Calls } from '../../../src-renderer/state/calls.ts';
 import { NoticesState } from '../../../src-renderer/state/notices.svelte.ts';
 import { UpgradeState } from '../../../src-renderer/state/upgrade.svelte.ts';
+import { FakePage } from '../support/fake-page.ts';
 import { FakeWorkbench } from '../support/fake-workbench.ts';
 
 describe('UpgradeState', () => {
@@ -110,7 +111,7 @@ describe('the upgrade check among the other states', () => {
   let app: AppState;
   beforeEach(async () => {
     vi.useFakeTimers();
-    app = new AppState(new FakeWorkbench().invoke, () => undefined);
+    app = new AppState(new FakeWorkbench().invoke, new FakePage());
     await app.start();
     app.upgrade.put('add', 'demo-panel-20', 1);
     await app.upgrade.check();

@@ -14,6 +14,7 @@ import { fakeLegSun } from './fake-leg-sun.ts';
 import { fakeKits } from './fake-kits.ts';
 import { fakeMaps } from './fake-map.ts';
 import { fakeStart } from './fake-start.ts';
+import { FakePlace } from './fake-place.ts';
 import { fakeReadings } from './fake-readings.ts';
 import { fakeStops } from './fake-stops.ts';
 import { fakeSwings } from './fake-swings.ts';
@@ -57,7 +58,7 @@ interface Runs {
   readonly cancelled: Set<string>;
 }
 
-function handlersOf(held: Catalogue, runs: Runs): Handlers {
+function handlersOf(held: Catalogue, runs: Runs, place: FakePlace): Handlers {
   let made = 0;
   const fresh = (): string => `made-${++made}`;
   const compare = (tourId: string, ids: readonly string[] | null) => {
@@ -76,6 +77,7 @@ function handlersOf(held: Catalogue, runs: Runs): Handlers {
         climateCredit: 'invented',
         climateSources: [{ code: 'A', what: 'invented' }],
       }),
+    ...place.handlers,
     'items.list': () => success([...held.items]),
     'items.save': ({ id = fresh(), item }) => put(held.items, { ...item, id }),
     'items.setState': ({ id, state }) => {
@@ -174,13 +176,14 @@ export class FakeWorkbench {
   /** Every call made, in order. */
   readonly calls: { readonly name: CallName; readonly input: unknown }[] = [];
   readonly invoke: Invoke;
+  readonly place = new FakePlace();
   readonly runs: Runs = { share: null, cancelled: new Set() };
   readonly #held: { readonly name: CallName; readonly release: () => void }[] = [];
   #holding: CallName | null = null;
 
   constructor(catalogue: Catalogue = demoCatalogue()) {
     this.catalogue = catalogue;
-    const handlers = handlersOf(catalogue, this.runs);
+    const handlers = handlersOf(catalogue, this.runs, this.place);
     const invoke = async (name: CallName, input: unknown): Promise<unknown> => {
       this.calls.push({ name, input });
       const outcome = await answer(handlers, name, structuredClone(input), (_, fault) => {

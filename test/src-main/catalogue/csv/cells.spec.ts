@@ -56,6 +56,10 @@ describe('readCell() of outlets', () => {
     expect(readCell('pd', 'ports', point)).toEqual([{ standard: 'pd', powerW: '' }]);
   });
 
+  it('gives a list without end up where any schema refuses it', () => {
+    expect(readCell('pd:30 '.repeat(5000).trim(), 'ports', point)).toHaveLength(100);
+  });
+
   it('reads pairs of standard and watts', () => {
     expect(readCell('PD:30  bc-1.2:7,5', 'ports', comma)).toEqual([
       { standard: 'pd', powerW: 30 },

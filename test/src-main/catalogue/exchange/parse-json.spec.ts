@@ -24,6 +24,15 @@ describe('parseJson()', () => {
       expect(wordsOn('['.repeat(depth) + ']'.repeat(depth))).toContain('more than 32 deep');
   });
 
+  it('refuses a group of more fields than anything here has', () => {
+    const group = (count: number) =>
+      JSON.stringify({
+        items: [Object.fromEntries(Array.from({ length: count }, (_, place) => [`k${place}`, 0]))],
+      });
+    expect(wordsOn(group(1001))).toContain('a group of more than 1,000 fields');
+    expect(wordsOn(group(1000))).toBe('read');
+  });
+
   it('makes whole characters of halves, which no database keeps', () => {
     expect(parseJson(String.raw`{"label": "\ud83d!"}`)).toMatchObject({ value: { label: '\ufffd!' } });
     expect(parseJson(String.raw`{"label": "\ud83d\udeb2"}`)).toMatchObject({ value: { label: '🚲' } });

@@ -41,6 +41,13 @@ describe('readCatalogueFile()', () => {
     ]);
   });
 
+  it('refuses more entries in all than the largest file has room for', () => {
+    const half = new Array<number>(100_001).fill(0);
+    expect(errorOf(fileOf({ items: half, readings: half }))?.fields).toMatchObject([
+      { path: '', allowed: 'lists of together at most 200,000 entries' },
+    ]);
+  });
+
   it('takes a list that is left out for an empty one', () => {
     expect(readCatalogueFile(fileOf({ items: [1] }))).toMatchObject({
       ok: true,

@@ -90,6 +90,7 @@ describe('the demo', () => {
     const files = terminalDesk(join(folder, 'output'), print);
     const walk = jobHand();
     const workbench = openWorkbench({
+      faults: { file: '', report: () => undefined, recent: () => [] },
       dataFolder: join(folder, 'data'),
       host: 'loopback',
       version: '1.2.3',

@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { builtFolders } from '../../../../src-main/hosts/built-folders.ts';
 import { builtPage, pageAddress } from '../../../../src-main/hosts/electron/page-address.ts';
 import { setupReadiness } from '../../../../src-main/hosts/electron/readiness.ts';
 import { setupNavigation } from '../../../../src-main/hosts/electron/refusals.ts';
@@ -50,11 +51,23 @@ describe('the Electron host, once it is ready', () => {
   // Closes the catalogue before its folder is removed.
   afterEach(() => app.emit('will-quit'));
 
-  it('says why its catalogue can not be opened, and exits', async () => {
-    start({ ...builtFiles, data: 'a file where the folder should be' });
+  it('says that another has its data folder, and exits', async () => {
+    const { dataFolder } = start();
+    await opened();
+    setupReadiness({ folders: builtFolders(join(dataFolder, '../out/main')), dataFolder, page: builtPage });
     await vi.waitFor(() => expect(app.done).toEqual(['exit 1']));
-    expect(dialog.errors).toEqual([expect.stringMatching(/^Chargewright could not start: \S/)]);
-    expect(BrowserWindow.windows.flatMap(({ done }) => done)).toEqual([]);
+    expect(dialog.errors).toEqual([
+      expect.stringMatching(/^Chargewright could not start: Chargewright is open already on .*in its window/),
+    ]);
+  });
+
+  it('shows its page where the catalogue can not be opened, which says why', async () => {
+    start({ ...builtFiles, data: 'a file where the folder should be' });
+    await opened();
+    expect(await ipcRenderer.invoke('chargewright:call', 'catalogue.state', {})).toMatchObject({
+      ok: true,
+      value: { trouble: { fault: 'unreachable' } },
+    });
   });
 
   it('says how to build a page that is missing', async () => {

@@ -69,7 +69,7 @@ describe('calls over HTTP', () => {
     const client = await openedClient();
     for (const method of ['GET', 'PUT', 'DELETE']) {
       const headers = client.ownHeaders;
-      expect((await client.ask({ method, path: '/call/items.list', headers })).status).toBe(404);
+      expect((await client.ask({ method, path: client.callPath('items.list'), headers })).status).toBe(404);
     }
   });
 });

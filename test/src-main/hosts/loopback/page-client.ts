@@ -1,7 +1,12 @@
 import { request, type OutgoingHttpHeaders } from 'node:http';
 import { connect } from 'node:net';
 import { onTestFinished } from 'vitest';
-import { startLoopback, type Loopback } from '../../../../src-main/hosts/loopback/server.ts';
+import type { Handlers } from '../../../../shared-types/contract.ts';
+import {
+  startLoopback,
+  type Loopback,
+  type ServerLimits,
+} from '../../../../src-main/hosts/loopback/server.ts';
 import { smallWorkbench, type SmallWorkbench } from '../small-workbench.ts';
 import { builtPageFolder } from '../temporary-folder.ts';
 
@@ -26,6 +31,8 @@ export class PageClient {
   readonly reported: string[];
   readonly port: number;
   cookie = '';
+  /** Where the page lies, with a slash at its end; known once the address was followed. */
+  pagePath = '';
 
   constructor(loopback: Loopback, workbench: SmallWorkbench, nextAddresses: string[], reported: string[]) {
     this.loopback = loopback;
@@ -41,7 +48,10 @@ export class PageClient {
 
   ask({ method = 'GET', path, headers = {}, body }: Asked): Promise<Answer> {
     return new Promise((resolve, reject) => {
-      const asking = request({ host: '127.0.0.1', port: this.port, method, path, headers }, (response) => {
+      const { port } = this;
+      // Another host may have had this port before: no connection is kept for the next request.
+      const to = { host: '127.0.0.1', port, method, path, headers, agent: false };
+      const asking = request(to, (response) => {
         const chunks: Buffer[] = [];
         response.on('data', (chunk: Buffer) => chunks.push(chunk));
         response.on('end', () =>
@@ -63,7 +73,12 @@ export class PageClient {
     const answer = await this.ask({ path: pathname + search });
     const [given = ''] = answer.headers['set-cookie'] ?? [];
     if (given !== '') [this.cookie = ''] = given.split(';');
+    this.pagePath = answer.headers['location']?.toString() ?? this.pagePath;
     return answer;
+  }
+
+  callPath(name: string): string {
+    return `${this.pagePath}call/${encodeURIComponent(name)}`;
   }
 
   /** The headers of a call that the page itself would send. */
@@ -74,7 +89,7 @@ export class PageClient {
   call(name: string, body: string | Buffer, headers: OutgoingHttpHeaders = {}): Promise<Answer> {
     return this.ask({
       method: 'POST',
-      path: `/call/${encodeURIComponent(name)}`,
+      path: this.callPath(name),
       headers: { ...this.ownHeaders, ...headers },
       body,
     });
@@ -92,25 +107,37 @@ export class PageClient {
   }
 }
 
+interface HostOptions {
+  readonly limits?: Partial<ServerLimits>;
+  readonly port?: number;
+  /** In place of those of the small workbench. */
+  readonly handlers?: Partial<Handlers>;
+}
+
 /** Starts the host over a small workbench; it is closed when the test ends. */
-export async function startClient(): Promise<PageClient> {
+export async function startClient({
+  limits = {},
+  port = 0,
+  handlers = {},
+}: HostOptions = {}): Promise<PageClient> {
   const workbench = smallWorkbench();
   const nextAddresses: string[] = [];
   const reported: string[] = [];
   const loopback = await startLoopback({
-    workbench,
+    workbench: { ...workbench, handlers: { ...workbench.handlers, ...handlers } },
     rendererFolder: builtPageFolder(),
-    port: 0,
+    port,
     report: (where) => reported.push(where),
     onNextAddress: (address) => nextAddresses.push(address),
+    limits,
   });
   onTestFinished(() => loopback.close());
   return new PageClient(loopback, workbench, nextAddresses, reported);
 }
 
 /** The same, with the printed address already followed. */
-export async function openedClient(): Promise<PageClient> {
-  const client = await startClient();
+export async function openedClient(options: HostOptions = {}): Promise<PageClient> {
+  const client = await startClient(options);
   await client.open();
   return client;
 }

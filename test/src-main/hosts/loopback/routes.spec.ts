@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { securityHeaders } from '../../../../src-main/hosts/content-policy.ts';
 import { openedClient, startClient } from './page-client.ts';
 
 describe('the addresses of the loopback host', () => {
@@ -25,18 +26,21 @@ describe('the addresses of the loopback host', () => {
     expect((await client.open()).status).toBe(302);
   });
 
-  it('keep the cookie from scripts, other sites and other paths', async () => {
+  it('keep the cookie from scripts, other sites and every path that another port could guess', async () => {
     const client = await startClient();
     const [cookie = ''] = (await client.open()).headers['set-cookie'] ?? [];
     const [named, ...attributes] = cookie.split('; ');
-    expect(named).toMatch(new RegExp(`^chargewright-${client.port}=[\\w-]{43}$`));
-    expect(attributes.toSorted()).toEqual(['HttpOnly', 'Path=/call', 'SameSite=Strict']);
+    expect(named).toMatch(/^chargewright=[\w-]{43}$/);
+    expect(attributes.toSorted()).toEqual(['HttpOnly', `Path=${client.pagePath}call`, 'SameSite=Strict']);
+    expect(client.pagePath).toMatch(/^\/[\w-]{43}\/$/);
   });
 
   it('send the admitted browser to a page without the key', async () => {
     const client = await startClient();
-    const answer = await client.open();
-    expect([answer.headers['location'], answer.headers['cache-control']]).toEqual(['/', 'no-store']);
+    const { address } = client.loopback;
+    const answer = await client.open(address);
+    expect(answer.headers['location']).not.toContain(new URL(address).searchParams.get('key'));
+    expect(answer.headers['cache-control']).toBe('no-store');
   });
 
   it.each([
@@ -60,25 +64,39 @@ describe('the addresses of the loopback host', () => {
     expect(received).toMatch(/^HTTP\/1\.1 403/);
   });
 
-  it('serve the page and its parts', async () => {
-    const client = await startClient();
-    expect((await client.ask({ path: '/' })).text).toContain('<title>Page</title>');
-    expect((await client.ask({ path: '/assets/page-1a2b.js' })).text).toBe('export {};');
+  it.each(['/', '/index.html', '/assets/page-1a2b.js', '/call/items.list'])(
+    'say at %s how the page is opened, and serve no part of it',
+    async (path) => {
+      const client = await openedClient();
+      for (const method of ['GET', 'POST']) {
+        const answer = await client.ask({ method, path, headers: client.ownHeaders });
+        expect(answer.status).toBe(404);
+        expect(answer.text).toBe(
+          'Chargewright is not at this address. Use the latest address it printed; a page that is open already stays good.',
+        );
+      }
+    },
+  );
+
+  it('serve the page and its parts under the path of the run', async () => {
+    const client = await openedClient();
+    expect((await client.ask({ path: client.pagePath })).text).toContain('<title>Page</title>');
+    expect((await client.ask({ path: `${client.pagePath}assets/page-1a2b.js` })).text).toBe('export {};');
   });
 
   it('carry the security headers and none for other sites', async () => {
     const client = await openedClient();
     const answers = [
-      await client.ask({ path: '/' }),
+      await client.ask({ path: client.pagePath }),
+      await client.ask({ path: `${client.pagePath}nowhere` }),
       await client.ask({ path: '/nowhere' }),
       await client.ask({ path: '/open?key=guess' }),
       await client.call('items.list', '{}'),
       await client.call('items.list', '{}', { origin: 'http://elsewhere.test' }),
     ];
     for (const { headers } of answers) {
-      expect(headers['content-security-policy']).toContain("frame-ancestors 'none'");
-      expect(headers['x-content-type-options']).toBe('nosniff');
-      expect(headers['referrer-policy']).toBe('same-origin');
+      for (const [name, value] of Object.entries(securityHeaders))
+        expect(headers[name.toLowerCase()]).toBe(value);
       expect(Object.keys(headers).filter((name) => name.startsWith('access-control'))).toEqual([]);
     }
   });

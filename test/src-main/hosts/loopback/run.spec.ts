@@ -32,7 +32,8 @@ async function callAbout(address: string): Promise<unknown> {
   const opening = await fetch(address, { redirect: 'manual' });
   const [cookie = ''] = opening.headers.getSetCookie();
   const headers = { origin, cookie: cookie.split(';')[0] ?? '', 'content-type': 'application/json' };
-  return (await fetch(`${origin}/call/about`, { method: 'POST', headers, body: '{}' })).json();
+  const page = new URL(opening.headers.get('location') ?? '', origin).href;
+  return (await fetch(`${page}call/about`, { method: 'POST', headers, body: '{}' })).json();
 }
 
 describe('running the loopback host', () => {
@@ -58,6 +59,16 @@ describe('running the loopback host', () => {
   it('prints no address for a page that is missing', async () => {
     await expect(runLoopback(built({ 'renderer/other.html': '' }))).rejects.toThrow('npm run build');
     expect(lines).toEqual([]);
+  });
+
+  it('prints no address where another has the data folder open, and says which', async () => {
+    const folders = built();
+    const { interrupt } = await running(folders);
+    lines.length = 0;
+    await expect(runLoopback(folders)).rejects.toThrow(/open already on .* \(in a browser, process \d+\)/);
+    expect(lines).toEqual([]);
+    interrupt();
+    await vi.waitFor(() => expect(exit).toHaveBeenCalled());
   });
 
   it('prints one line, serves the catalogue, stops on a signal', async () => {

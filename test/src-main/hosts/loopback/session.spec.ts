@@ -25,13 +25,10 @@ describe('a session', () => {
     expect(keyOf(session)).not.toBe(key);
   });
 
-  it('holds neither a missing token nor its own key', () => {
+  it('holds neither an empty token nor its own key or path', () => {
     const session = new Session();
-    expect([session.holds(undefined), session.holds(''), session.holds(keyOf(session))]).toEqual([
-      false,
-      false,
-      false,
-    ]);
+    const guesses = ['', keyOf(session), session.pagePath, session.pagePath.slice(1, -1)];
+    for (const guess of guesses) expect(session.holds(guess)).toBe(false);
   });
 
   it('holds the token it gave, but not another session’s', () => {
@@ -40,7 +37,9 @@ describe('a session', () => {
     expect([ours.holds(token), other.holds(token)]).toEqual([true, false]);
   });
 
-  it('draws keys of 256 bits', () => {
-    expect(Buffer.from(keyOf(new Session()), 'base64url')).toHaveLength(32);
+  it('draws keys and paths of 256 bits', () => {
+    const session = new Session();
+    for (const secret of [keyOf(session), session.pagePath.slice(1, -1)])
+      expect(Buffer.from(secret, 'base64url')).toHaveLength(32);
   });
 });

@@ -6,7 +6,7 @@ import { demoItems, demoScenarios, demoTours } from '../../../../db/demo/demo.ts
 import { todayFrom } from '../../../../shared-types/dates.ts';
 import { connectToRead } from '../../../../src-main/catalogue/connection.ts';
 import { backupFolder } from '../../../../src-main/catalogue/backup.ts';
-import { catalogueFile } from '../../../../src-main/workbench/open.ts';
+import { usualCatalogue } from '../../../../src-main/catalogue/in-use.ts';
 import { FileFault } from '../../../../src-main/workbench/file-fault.ts';
 import { openedWorkbench, type TestWorkbench } from '../../../support/open-workbench.ts';
 import { fileOf, savedText } from '../../catalogue/exchange/stored-file.ts';
@@ -20,7 +20,7 @@ const all = { leaveOut: [], passOverRefused: false, settings: false };
 
 /** What is stored, by another connection than the workbench's own. */
 function contentIn(folder: string): string {
-  const read = connectToRead(join(folder, catalogueFile));
+  const read = connectToRead(join(folder, usualCatalogue));
   try {
     return savedText(read);
   } finally {
@@ -30,7 +30,7 @@ function contentIn(folder: string): string {
 
 const backups = ({ folder }: TestWorkbench): number => {
   try {
-    return readdirSync(backupFolder(join(folder, catalogueFile))).length;
+    return readdirSync(backupFolder(join(folder, usualCatalogue))).length;
   } catch {
     return 0;
   }
@@ -55,7 +55,7 @@ describe('a catalogue file on its way in', () => {
     const { call, value, folder } = openedWorkbench();
     await value('settings.get', {});
     const before = contentIn(folder);
-    writeFileSync(backupFolder(join(folder, catalogueFile)), 'in the way');
+    writeFileSync(backupFolder(join(folder, usualCatalogue)), 'in the way');
     expect(await call('exchange.take', { ...all, text: fileOf({ items: [mine] }) })).toMatchObject({
       error: { code: 'storage' },
     });
