@@ -3,7 +3,6 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContext } from 'playwright-core';
-import { chromiumPath, launchChromium } from '../support/chromium.ts';
 import { medianOf } from './measure.ts';
 
 const runs = 5;
@@ -14,6 +13,8 @@ const runs = 5;
  * until the host answers.
  */
 export async function startFigures(): Promise<Readonly<Record<string, number>>> {
+  // Only now: the driver of the browser would weigh on what was measured before it.
+  const { chromiumPath, launchChromium } = await import('../support/chromium.ts');
   const hostAnswersMs = await medianOf(() => msUntil(() => Promise.resolve()), runs);
   if (chromiumPath === null) {
     console.log('No Chromium here: startMs ends where the host answers, before any screen.');
