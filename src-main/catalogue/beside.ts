@@ -16,16 +16,14 @@ export function freeBeside(file: string): string {
   }
 }
 
-/** Puts a copy of a backup beside the catalogue; the path of the copy. */
-export function copyBeside(backup: string, file: string): string {
-  const path = freeBeside(file);
+/** Copies a backup to a place that is free. */
+export function copyBackup(backup: string, to: string): void {
   const from = connectToRead(backup);
   try {
-    copyProven(from, path);
+    copyProven(from, to);
   } finally {
     from.close();
   }
-  return path;
 }
 
 /** The backups of a catalogue, the newest first. */
@@ -41,8 +39,12 @@ export function backupOf(path: string, madeAt: string): CatalogueBackup {
   return { name: basename(path), madeAt, bytes, ...fitness };
 }
 
-/** The other catalogues in these folders, the one changed last first. */
-export function listBeside(folders: readonly string[], inUse: string): readonly CatalogueBeside[] {
+/**
+ * The other catalogues in these folders, the one changed last first.
+ *
+ * @param inUse null where nobody knows which one is
+ */
+export function listBeside(folders: readonly string[], inUse: string | null): readonly CatalogueBeside[] {
   return [...new Set(folders)]
     .flatMap(catalogueFilesIn)
     .filter((path) => path !== inUse)

@@ -10,7 +10,7 @@ import type { Handlers } from '../../../shared-types/contract.ts';
 import { failure, shown, success, type Outcome } from '../../../shared-types/outcome.ts';
 import { backUp, backupFolder } from '../../catalogue/backup.ts';
 import { isBackupName } from '../../catalogue/backup-names.ts';
-import { backupOf, copyBeside, freeBeside, listBackups, listBeside } from '../../catalogue/beside.ts';
+import { backupOf, copyBackup, freeBeside, listBackups, listBeside } from '../../catalogue/beside.ts';
 import { catalogueInUse, type CatalogueInUse } from '../../catalogue/in-use.ts';
 import { removeMade } from '../../catalogue/open.ts';
 import { withStorageOutcome } from '../../catalogue/storage-error.ts';
@@ -35,7 +35,7 @@ export function placeCalls(desk: CatalogueDesk, { dataFolder, files, now }: Plac
       success({
         backupFolder: backupFolder(inUse()),
         backups: listBackups(inUse()),
-        beside: listBeside([dataFolder, dirname(inUse())], inUse()),
+        beside: listBeside([dataFolder, dirname(inUse())], knownInUse(desk.state())),
       }),
     'catalogue.backUp': () =>
       withStorageOutcome(() => {
@@ -52,6 +52,11 @@ export function placeCalls(desk: CatalogueDesk, { dataFolder, files, now }: Plac
       return chosen.as === 'chosen' ? openAt(desk, chosen.path) : success(chosen);
     },
   };
+}
+
+/** Where the note of it can't be read, any catalogue there may be the one: the usual too. */
+function knownInUse({ file, trouble }: CatalogueState): string | null {
+  return trouble?.fault === 'unreachable' ? null : file;
 }
 
 /** Uses a copy of the backup of that name; without a name, of the newest that can be used. */
@@ -81,10 +86,13 @@ async function useCopy(
 ): Promise<Outcome<CatalogueState>> {
   if (unfit !== null) return failure('storage', unfit);
   const made = freeBeside(file);
-  const copy = withStorageOutcome(() => success(copyBeside(join(backupFolder(file), name), file)), made);
-  if (!copy.ok) return copy;
-  const used = await desk.use(copy.value, true);
-  if (!used.ok) removeMade(copy.value);
+  const copied = withStorageOutcome(() => {
+    copyBackup(join(backupFolder(file), name), made);
+    return success(made);
+  }, made);
+  if (!copied.ok) return copied;
+  const used = await desk.use(made, true);
+  if (!used.ok) removeMade(made);
   return used;
 }
 

@@ -1,21 +1,21 @@
 import type { CatalogueBackup, CatalogueSize } from '../../../shared-types/catalogue-file.ts';
 import { formatNumber, wordsLocale } from '../../../shared-types/figures.ts';
 
-const nouns = {
-  items: ['item', 'items'],
-  tours: ['tour', 'tours'],
-  scenarios: ['scenario', 'scenarios'],
-  readings: ['reading', 'readings'],
-} as const;
+const nouns: readonly (readonly [one: string, more: keyof CatalogueSize])[] = [
+  ['item', 'items'],
+  ['tour', 'tours'],
+  ['scenario', 'scenarios'],
+  ['reading', 'readings'],
+];
 
 /** What a catalogue holds: `26 items, 1 tour, 3 scenarios, 0 readings`. */
 export function holdsWords(size: CatalogueSize): string {
-  const names = ['items', 'tours', 'scenarios', 'readings'] as const;
-  return names.map((name) => counted(size[name], nouns[name])).join(', ');
-}
-
-function counted(count: number, [one, more]: readonly [string, string]): string {
-  return `${formatNumber(count, { locale: wordsLocale })} ${count === 1 ? one : more}`;
+  return nouns
+    .map(([one, more]) => {
+      const count = size[more];
+      return `${formatNumber(count, { locale: wordsLocale })} ${count === 1 ? one : more}`;
+    })
+    .join(', ');
 }
 
 /** Backups come with the newest first. */

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { backUp, backupFolder } from '../../../src-main/catalogue/backup.ts';
-import { copyBeside, freeBeside, listBackups, listBeside } from '../../../src-main/catalogue/beside.ts';
+import { copyBackup, freeBeside, listBackups, listBeside } from '../../../src-main/catalogue/beside.ts';
 import { loadDemoIfEmpty } from '../../../src-main/catalogue/demo.ts';
 import { listItems } from '../../../src-main/catalogue/items.ts';
 import { migrations } from '../../../src-main/catalogue/migrations.ts';
@@ -39,7 +39,7 @@ describe('beside a catalogue', () => {
     const { file, write } = demoIn(temporaryFolder());
     const backup = backUp(write, file, new Date(noon));
     writeFileSync(backup, readFileSync(backup).fill(0xab, 4096));
-    expect(() => copyBeside(backup, file)).toThrow();
+    expect(() => copyBackup(backup, freeBeside(file))).toThrow();
     expect(readdirSync(dirname(file)).filter((name) => name.includes('-2'))).toEqual([]);
   });
 
@@ -47,7 +47,8 @@ describe('beside a catalogue', () => {
     const { file, write } = demoIn(temporaryFolder());
     const backup = backUp(write, file, new Date(noon));
     const before = readFileSync(backup);
-    const copy = copyBeside(backup, file);
+    const copy = freeBeside(file);
+    copyBackup(backup, copy);
     expect(basename(copy)).toBe('catalogue-2.sqlite3');
     expect(listItems(opened(copy).read)).toHaveLength(demoItems.length);
     expect(readFileSync(backup).equals(before)).toBe(true);

@@ -104,6 +104,23 @@ describe('a catalogue that can not be opened', () => {
   });
 });
 
+describe('a note of the catalogue in use that can not be read', () => {
+  it('leaves every catalogue to choose, the usual one too, and is written anew', async () => {
+    const folder = temporaryFolder();
+    const first = workbenchOn(folder);
+    await addItem(first, 'Of the usual one');
+    first.close();
+    writeFileSync(join(folder, inUseNote), '{');
+    const workbench = workbenchOn(folder);
+    const { beside } = await workbench.value('catalogue.choices', {});
+    expect(beside).toMatchObject([{ path: join(folder, usualCatalogue), unfit: null }]);
+    await workbench.value('catalogue.openOther', { path: beside[0]!.path });
+    expect(await labelsOf(workbench)).toContain('Of the usual one');
+    workbench.close();
+    expect((await workbenchOn(folder).value('catalogue.state', {})).trouble).toBe(null);
+  });
+});
+
 function openAndClose(folder: string): void {
   workbenchOn(folder).close();
 }
